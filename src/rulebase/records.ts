@@ -1,0 +1,307 @@
+/**
+ * The records of a rule base, as they stand in `rules/`. One record a file; `rules/schema/` says the
+ * same in JSON Schema. Ids are plain strings because the rule base, not the code, says which exist.
+ */
+
+export type StageId = string;
+export type QuestionId = string;
+export type FindingId = string;
+export type CauseId = string;
+export type RemedyId = string;
+export type FactId = string;
+export type ValueId = string;
+export type PlaceId = string;
+export type KitId = string;
+export type CautionId = string;
+/** A frequency word of the manifest, such as `mostly`. */
+export type Word = string;
+
+/** Where a record comes from. `judged` marks an estimated probability or a choice of ours. */
+export type Source =
+  | 'judged'
+  | 'common practice, no source'
+  | { readonly title: string; readonly section: string };
+
+/** json-rules-engine's own condition format, without `path`, `params` and named conditions. */
+export type Condition =
+  | { readonly all: readonly Condition[] }
+  | { readonly any: readonly Condition[] }
+  | { readonly not: Condition }
+  | Test;
+
+/** One comparison: the fact is a question id, a fact id or a finding id. */
+export interface Test {
+  readonly fact: FactId;
+  readonly operator: Operator;
+  readonly value: Scalar | readonly Scalar[];
+}
+
+export const OPERATORS = [
+  'equal',
+  'notEqual',
+  'lessThan',
+  'lessThanInclusive',
+  'greaterThan',
+  'greaterThanInclusive',
+  'in',
+  'notIn',
+  'contains',
+  'doesNotContain',
+] as const;
+export type Operator = (typeof OPERATORS)[number];
+export type Scalar = string | number | boolean;
+
+/** The side of the fork a stage stands on: the camera's, the phone's, or after they join. */
+export type Side = 'camera' | 'phone' | 'joined';
+
+export interface Stage {
+  readonly id: StageId;
+  readonly title: string;
+  readonly side: Side;
+}
+
+export interface Place {
+  readonly id: PlaceId;
+  readonly title: string;
+}
+
+/** Minutes from one place to another; the way back may differ (a ladder is slower up than down). */
+export interface Way {
+  readonly from: PlaceId;
+  readonly to: PlaceId;
+  readonly minutes: number;
+}
+
+/** Value -> how often a finding shows it. Values not listed share what is left. */
+export type Sign = Readonly<Record<ValueId, Word>>;
+export type Signs = Readonly<Record<FindingId, Sign>>;
+
+export interface Manifest {
+  readonly version: string;
+  readonly date: string;
+  readonly title: string;
+  readonly stages: readonly Stage[];
+  readonly words: Readonly<Record<Word, number>>;
+  readonly reliability: Reliability;
+  readonly places: readonly Place[];
+  readonly ways: readonly Way[];
+  readonly kit: readonly Titled[];
+  readonly hypotheses: Hypotheses;
+  readonly visit: Visit;
+  /** Minutes charged for a question of another stage than the last one. */
+  readonly subjectPrice: number;
+  /** Share of questions a caller cannot answer. */
+  readonly cantTell: number;
+  readonly source: Source;
+}
+
+export interface Titled {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** Error rate of one answer, by where it came from; `said` also by the kind of answer. */
+export interface Reliability {
+  readonly said: Readonly<Record<AnswerKind, number>>;
+  readonly agreed: number;
+  readonly pasted: number;
+  readonly read: number;
+  /** Of an answer that contradicts another and was left standing. */
+  readonly disputed: number;
+}
+
+export interface Hypotheses {
+  /** Share of the prior that goes to `other in <stage>`, all stages together. */
+  readonly otherShare: number;
+  readonly nothing: { readonly title: string; readonly prior: number; readonly signs: Signs };
+}
+
+/** What sending someone costs: labour, and the days the owner waits, priced in minutes a day. */
+export interface Visit {
+  readonly labourMinutes: number;
+  readonly waitDays: number;
+  readonly minutesPerDay: number;
+}
+
+export type AnswerKind = 'choice' | 'yes-no' | 'several' | 'address' | 'mask' | 'number' | 'text';
+
+export interface Choice {
+  readonly id: ValueId;
+  readonly title: string;
+}
+
+export type AnswerShape =
+  | { readonly type: 'choice' | 'several'; readonly choices: readonly Choice[] }
+  | { readonly type: 'yes-no' | 'address' | 'mask' | 'text' }
+  | { readonly type: 'number'; readonly unit: string; readonly min: number; readonly max: number };
+
+/** Whose hands a question or a remedy needs. */
+export type Who = 'anyone' | 'owner' | 'installer' | 'help-desk';
+
+interface Recorded {
+  readonly id: string;
+  readonly title: string;
+  readonly source: Source;
+}
+
+export interface Question extends Recorded {
+  readonly stage: StageId;
+  /** The words to say, read out as they stand. */
+  readonly prompt: string;
+  /** What a good answer looks like, and how the caller finds it. */
+  readonly help: string;
+  readonly answer: AnswerShape;
+  readonly minutes: number;
+  readonly place: PlaceId;
+  readonly who: Who;
+  readonly needs?: readonly KitId[];
+  readonly when?: Condition;
+  /** Asked at the start, in this order, whatever it is worth. */
+  readonly opening?: number;
+  /** Observation of the intake that answers it. */
+  readonly reads?: string;
+}
+
+export interface FindingValue {
+  readonly title: string;
+  /** Share of this value among calls whose cause has nothing to do with the finding. */
+  readonly usual: number;
+  /** Stages of the picture path that this value proves good. */
+  readonly clears?: readonly StageId[];
+  /** Set where arithmetic shows a fault by itself: the sentence of the ticket, with {placeholders}. */
+  readonly defect?: { readonly says: string; readonly cause?: CauseId };
+}
+
+/** What every cause of a range of stages has in common, unless it has signs of its own. */
+export interface StageDefault {
+  readonly from: StageId;
+  readonly to: StageId;
+  readonly side?: Side;
+  readonly sign: Sign;
+}
+
+export interface FindingRule {
+  readonly value: ValueId;
+  readonly conditions: Condition;
+  /** Higher wins where two rules of a finding fire with different values. */
+  readonly priority?: number;
+  readonly source?: Source;
+}
+
+export interface Finding extends Recorded {
+  readonly stage: StageId;
+  readonly values: Readonly<Record<ValueId, FindingValue>>;
+  /** The questions that together settle it. */
+  readonly asks: readonly QuestionId[];
+  readonly defaults?: readonly StageDefault[];
+  readonly repeats?: {
+    readonly finding: FindingId;
+    readonly agrees: Readonly<Record<ValueId, readonly ValueId[]>>;
+  };
+  readonly rules: readonly FindingRule[];
+}
+
+export interface Cause extends Recorded {
+  readonly stage: StageId;
+  /** How often, per 1,000 calls. */
+  readonly prior: number;
+  /** The one-line verdict of the ticket. */
+  readonly verdict: string;
+  readonly signs: Signs;
+  /** Causes that show much the same. */
+  readonly alsoExplainedBy: readonly CauseId[];
+  readonly article?: string;
+}
+
+export interface Remedy extends Recorded {
+  readonly stage: StageId;
+  /** The words to say, one action a line. */
+  readonly steps: readonly string[];
+  readonly place: PlaceId;
+  readonly minutes: number;
+  readonly who: Who;
+  readonly needs?: readonly KitId[];
+  readonly cautions?: readonly CautionId[];
+  /** Never proposed until this is true, whatever it would save. */
+  readonly gate?: { readonly condition: Condition; readonly why: string };
+  readonly when?: Condition;
+  readonly mends: readonly { readonly cause: CauseId; readonly chance: Word }[];
+  /** Findings that may read otherwise afterwards and have to be asked again. */
+  readonly changes: readonly FindingId[];
+  /** Did the remedy do what it should? Asked besides "is the picture back?". */
+  readonly check: string;
+  readonly undo: string;
+  /** The state the site is left in, for whoever reads the ticket. */
+  readonly leaves: string;
+  /** What a visit brings along where this remedy is likely. */
+  readonly bring?: readonly string[];
+}
+
+export interface Contradiction extends Recorded {
+  /** When this is true, the answers below cannot all be right. */
+  readonly when: Condition;
+  readonly between: readonly QuestionId[];
+  /** The answer to check first. */
+  readonly check: QuestionId;
+  readonly says: string;
+}
+
+export interface Caution extends Recorded {
+  readonly words: string;
+}
+
+export interface TesterFault extends Recorded {
+  readonly stage: StageId;
+  readonly when: Condition;
+  readonly spoils: readonly FindingId[];
+  readonly help: readonly string[];
+  /** Answers to ask again once it is put right. */
+  readonly askAgain: readonly QuestionId[];
+}
+
+/** A value that arithmetic derives from answers. `sum` names the function, `inputs` its arguments in order. */
+export interface FactRecord extends Recorded {
+  readonly type: 'choice' | 'yes-no' | 'number' | 'text';
+  readonly values?: readonly ValueId[];
+  readonly unit?: string;
+  readonly sum: string;
+  readonly inputs: readonly FactId[];
+}
+
+export interface Retired extends Recorded {
+  readonly kind: Kind;
+  readonly since: string;
+  readonly why: string;
+  readonly replacedBy?: string;
+}
+
+/** The folders of `rules/`, each with its kind of record. */
+export interface Records {
+  readonly questions: readonly Question[];
+  readonly findings: readonly Finding[];
+  readonly causes: readonly Cause[];
+  readonly remedies: readonly Remedy[];
+  readonly facts: readonly FactRecord[];
+  readonly contradictions: readonly Contradiction[];
+  readonly cautions: readonly Caution[];
+  readonly 'tester-faults': readonly TesterFault[];
+  readonly retired: readonly Retired[];
+}
+export type Kind = keyof Records;
+
+export const KINDS = [
+  'questions',
+  'findings',
+  'causes',
+  'remedies',
+  'facts',
+  'contradictions',
+  'cautions',
+  'tester-faults',
+  'retired',
+] as const satisfies readonly Kind[];
+
+/** A whole rule base, checked and sorted by id. */
+export interface RuleBase extends Records {
+  readonly manifest: Manifest;
+}
