@@ -1,0 +1,6 @@
+import { execFileSync } from 'node:child_process';
+
+/** The tests run the built command, so it has to be the one of these sources. */
+export function setup(): void {
+  execFileSync('npm', ['run', '--silent', 'bundle'], { stdio: ['ignore', 'ignore', 'inherit'] });
+}
