@@ -1,0 +1,16 @@
+/** The sentences of the diagnosis that the rule base does not bring. */
+export const DIAGNOSIS_WORDS = {
+  'diagnosis.other': 'Something else in this stage: {stage}',
+  'diagnosis.shows': '{title}: {value}',
+  'diagnosis.open': 'Not decided yet. Still possible: {causes}.',
+  'diagnosis.open-defect': 'A fault is found, but it may not be the only one. {defect}',
+  'diagnosis.nothing': 'The picture is there now. Nothing is wrong at this moment.',
+  'diagnosis.restored': 'The picture is back after "{remedy}". The cause is not proven; likeliest: {cause}.',
+  'diagnosis.restored-confirmed': 'The picture is back after "{remedy}". That mends one thing only: {cause}.',
+  'diagnosis.may-not-ask':
+    'Nothing was looked into: the caller may not ask for this camera. Its owner has to call.',
+  'diagnosis.out-of-scope':
+    'Nothing was looked into: this camera is of a kind that this guide does not cover.',
+  'diagnosis.watch':
+    'Watch the live picture for ten minutes. Ring back after the next night or the next rain, and ask whether it stayed.',
+} as const;

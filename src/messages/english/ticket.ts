@@ -1,0 +1,105 @@
+/** The words of the ticket. Fillings are escaped; what markdown stands here is meant. */
+export const TICKET_WORDS = {
+  'ticket.call-desk-open': 'Call at the help desk, opened {opened}, not yet closed.',
+  'ticket.call-desk-closed': 'Call at the help desk, opened {opened}, closed {closed}.',
+  'ticket.call-site-open': 'Work on site, begun {opened}, not yet closed.',
+  'ticket.call-site-closed': 'Work on site, begun {opened}, closed {closed}.',
+  'ticket.time': '{date} {clock} UTC',
+  'ticket.cut': '{text} … (cut here; characters left out: {left}. The call record keeps the whole text.)',
+  'ticket.line': '{title}: {text}',
+
+  'ticket.camera': 'Which camera',
+  'ticket.seen': 'What was seen, word for word, and since when',
+  'ticket.promised': 'What was promised',
+
+  'ticket.sure': 'How sure this is',
+  'ticket.sure-almost-certain': 'Almost certain: {percent}.',
+  'ticket.sure-very-likely': 'Very likely: {percent}.',
+  'ticket.sure-likely': 'Likely: {percent}.',
+  'ticket.sure-possible': 'Possible, no more: {percent}.',
+  'ticket.sure-not-enough': 'Not enough is known to name one cause. The likeliest has {percent}.',
+  'ticket.sure-means': 'This is the chance of "{cause}", given the answers below. One answer can be wrong.',
+  'ticket.confirmed':
+    'The picture is back. What brought it back mends one thing only, so the cause is confirmed.',
+  'ticket.unconfirmed':
+    'The picture is back. What brought it back mends more than one thing, so the cause is not proven.',
+  'ticket.percent': '{number} %',
+  'ticket.percent-under': 'under 1 %',
+  'ticket.percent-over': 'over 99 %',
+
+  'ticket.causes': 'Causes, likeliest first',
+  'ticket.rank': 'No.',
+  'ticket.cause': 'Cause',
+  'ticket.part': 'Part of the picture path',
+  'ticket.chance': 'Chance',
+  'ticket.decibans':
+    'The reasons are weighed in decibans: +10 makes the odds ten times longer for a cause, -10 ten times longer against it, and 3 is about a factor of two. Each weight is what a finding adds to all the others, so the weights need not add up.',
+  'ticket.ranked': '{rank}. {cause}',
+  'ticket.for': 'Speaks for it:',
+  'ticket.against': 'Speaks against it:',
+  'ticket.not-counted': 'Says the same again, not counted:',
+  'ticket.reason': '{title}: {shows} ({decibans})',
+  'ticket.repeats': '{title}: {shows} (repeats "{other}")',
+
+  'ticket.defects': 'Defects that the numbers show',
+  'ticket.defects-means':
+    '*Proven*: every number in the sum was pasted, read from the computer, or read back and agreed. *Follows from the numbers given*: at least one number was only said; read it back before you rely on it.',
+  'ticket.defect-proven': '*Proven*: {defect}',
+  'ticket.defect-follows': '*Follows from the numbers given*: {defect}',
+  'ticket.defect-points': 'Points to: {cause}',
+
+  'ticket.works': 'What works',
+  'ticket.path-good': 'Good on the picture path: {stages}',
+  'ticket.path-faulty': 'At fault: {stages}',
+  'ticket.path-suspect': 'Suspect: {stages}',
+  'ticket.path-unseen': 'Not looked at: {stages}',
+
+  'ticket.asked': 'What was asked and answered',
+  'ticket.question': 'Asked',
+  'ticket.answer': 'Answer',
+  'ticket.origin': 'How we know it',
+  'ticket.origin-said': 'said',
+  'ticket.origin-agreed': 'read back and agreed',
+  'ticket.origin-pasted': 'pasted',
+  'ticket.origin-read': 'read from the computer',
+  'ticket.superseded': 'Answers set aside',
+  'ticket.superseded-means': 'These held before something was tried or an answer was corrected.',
+  'ticket.spoilt': 'Checks that say nothing, because of how they were made',
+  'ticket.conflicts': 'Answers that contradict each other',
+
+  'ticket.tried': 'What was tried, and how things were left',
+  'ticket.took-yes': 'It took effect.',
+  'ticket.took-no': 'It did not take effect.',
+  'ticket.took-cant-tell': 'Whether it took effect, nobody could tell.',
+  'ticket.picture-yes': 'The picture came back.',
+  'ticket.picture-no': 'The picture did not come back.',
+  'ticket.leaves': 'State it was left in: {leaves}',
+  'ticket.undo': 'To undo it: {undo}',
+  'ticket.notes': 'Notes',
+
+  'ticket.next': 'Next steps, in this order',
+  'ticket.who': 'Who: {who}',
+  'ticket.who-anyone': 'anyone',
+  'ticket.who-owner': 'the owner',
+  'ticket.who-installer': 'an installer',
+  'ticket.who-help-desk': 'the help desk',
+  'ticket.where': 'Where: {where}',
+  'ticket.minutes': 'Minutes: {minutes}',
+  'ticket.caution': 'Caution: {caution}',
+  'ticket.how': 'How:',
+  'ticket.check': 'How to know that it worked: {check}',
+
+  'ticket.visit': 'If someone goes',
+  'ticket.visit-labour': 'Labour, in minutes: {minutes}',
+  'ticket.visit-waiting': 'Waiting, in days: {days}',
+  'ticket.visit-do': 'To do there, in this order:',
+  'ticket.visit-bring': 'To bring:',
+
+  'ticket.watch': 'Watch, and ring back',
+
+  'ticket.masked':
+    'Hidden with x: serial and MAC numbers but for their last four, public addresses, e-mail addresses, phone numbers and keys.',
+  'ticket.unmasked':
+    'Nothing is hidden in this ticket. It may hold serial numbers, addresses, phone numbers and keys. Pass it on with care.',
+  'ticket.foot': 'whydark {whydark}; rule base {rules}, digest {digest}; call {call}',
+} as const;
