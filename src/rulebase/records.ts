@@ -125,10 +125,19 @@ export interface Visit {
 
 export type AnswerKind = 'choice' | 'yes-no' | 'several' | 'address' | 'mask' | 'number' | 'text';
 
+/** How an answer can end a call before anything is looked into. */
+export type ChoiceEnds = 'may-not-ask' | 'out-of-scope';
+
 export interface Choice {
   readonly id: ValueId;
   readonly title: string;
+  /** Where the person then is. */
+  readonly place?: PlaceId;
+  readonly ends?: ChoiceEnds;
 }
+
+/** What an answer is besides evidence: the kit at hand, or a line of the ticket's head. */
+export type Part = 'kit' | 'camera' | 'where' | 'words' | 'since' | 'promised';
 
 export type AnswerShape =
   | { readonly type: 'choice' | 'several'; readonly choices: readonly Choice[] }
@@ -160,6 +169,7 @@ export interface Question extends Recorded {
   readonly opening?: number;
   /** Observation of the intake that answers it. */
   readonly reads?: string;
+  readonly part?: Part;
 }
 
 export interface FindingValue {
@@ -191,6 +201,8 @@ export interface FindingRule {
 export interface Finding extends Recorded {
   readonly stage: StageId;
   readonly values: Readonly<Record<ValueId, FindingValue>>;
+  /** A circumstance holds whatever is mended, so no remedy ever spends it. */
+  readonly circumstance?: boolean;
   /** The questions that together settle it. */
   readonly asks: readonly QuestionId[];
   readonly defaults?: readonly StageDefault[];

@@ -1,0 +1,63 @@
+import { cpSync, mkdirSync, realpathSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { attempt, InputFault, MachineFault } from '../files/faults.js';
+import { checkRuleFolder } from '../files/load-rules.js';
+import { printable } from '../files/printable.js';
+import { inWords } from '../messages/say.js';
+import { canonicalText } from '../rulebase/canonical.js';
+import type { RuleFault } from '../rulebase/fault.js';
+
+export interface Packed {
+  readonly faults: readonly RuleFault[];
+  /** The canonical text and its digest; missing where there is an error. */
+  readonly built?: { readonly text: string; readonly digest: string };
+}
+
+/**
+ * Reads and checks a rules folder, and packs it into one text with its digest. Throws an InputFault or a
+ * MachineFault where the folder cannot be read.
+ */
+export async function packRules(folder: string): Promise<Packed> {
+  const { faults, loaded } = await checkRuleFolder(folder, join(folder, 'schema'));
+  return loaded
+    ? { faults, built: { text: canonicalText(loaded.rules), digest: loaded.digest } }
+    : { faults };
+}
+
+/** A fault on one line, as it is printed. */
+export function faultLine({ file, pointer, says }: RuleFault): string {
+  return `${printable(file)} ${printable(pointer)}: ${inWords(says)}`;
+}
+
+/** Packs `<root>/rules` into `<root>/dist`, says every fault, and gives the exit status. */
+export async function packInto(root: string, say: (line: string) => void): Promise<number> {
+  const rules = join(root, 'rules');
+  const { faults, built } = await packRules(rules);
+  faults.map(faultLine).forEach(say);
+  if (built === undefined) return 1;
+  const dist = join(root, 'dist');
+  attempt(dist, () => {
+    mkdirSync(dist, { recursive: true });
+    writeFileSync(join(dist, 'rules.json'), built.text);
+    writeFileSync(join(dist, 'rules.digest'), `${built.digest}\n`);
+    cpSync(join(rules, 'schema'), join(dist, 'schema'), { recursive: true });
+  });
+  return 0;
+}
+
+async function main(): Promise<number> {
+  const say = (line: string) => process.stderr.write(`${line}\n`);
+  try {
+    return await packInto(process.cwd(), say);
+  } catch (fault) {
+    if (!(fault instanceof InputFault || fault instanceof MachineFault)) throw fault;
+    say(fault.message);
+    return fault.exit;
+  }
+}
+
+// Node gives a script's own place with links followed, but not the way it was called.
+if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(realpathSync(process.argv[1])).href) {
+  process.exitCode = await main();
+}

@@ -1,0 +1,42 @@
+import type { Draft } from '../draft.js';
+import { error, type RuleFault } from '../fault.js';
+import type { Known } from '../known.js';
+import { pointer } from '../pointer.js';
+import { mustExist } from './exists.js';
+import { repeated } from './repeated.js';
+
+/** Places that are no movement: nobody walks to or from them. */
+const NOWHERE: ReadonlySet<string> = new Set(['anywhere', 'desk']);
+
+/** Names of the manifest are unique, and there is a way between any two places somebody can be at. */
+export function checkManifest(draft: Draft, known: Known): readonly RuleFault[] {
+  const { file, record } = draft.manifest;
+  const { stages, places, kit, ways } = record;
+  const lists = { stages, places, kit };
+  const between = places.map(({ id }) => id).filter((id) => !NOWHERE.has(id));
+  const given = new Set(ways.map(({ from, to }) => `${from} ${to}`));
+  const missing = between.flatMap((from) =>
+    between.filter((to) => to !== from && !given.has(`${from} ${to}`)).map((to) => ({ from, to })),
+  );
+  return [
+    ...Object.entries(lists).flatMap(([name, list]) => [
+      ...repeated(list, ({ id }) => id).map((i) =>
+        error(file, pointer(name, i, 'id'), { id: 'rules.twice-in-list' }),
+      ),
+      ...repeated(list, ({ title }) => title).map((i) =>
+        error(file, pointer(name, i, 'title'), { id: 'rules.twice-in-list' }),
+      ),
+    ]),
+    ...ways.flatMap(({ from, to }, i) => [
+      ...mustExist(file, pointer('ways', i, 'from'), from, known.places, 'rules.no-such-place'),
+      ...mustExist(file, pointer('ways', i, 'to'), to, known.places, 'rules.no-such-place'),
+      ...(from === to
+        ? [error(file, pointer('ways', i), { id: 'rules.way-to-itself', with: { place: from } })]
+        : []),
+    ]),
+    ...repeated(ways, ({ from, to }) => `${from} ${to}`).map((i) =>
+      error(file, pointer('ways', i), { id: 'rules.twice-in-list' }),
+    ),
+    ...missing.map((way) => error(file, '/ways', { id: 'rules.way-missing', with: way })),
+  ];
+}
