@@ -1,0 +1,38 @@
+import type { AnswerValue } from '../answers/answer.js';
+import type { Sentence } from '../messages/say.js';
+import type { FactId, QuestionId, Scalar } from '../rulebase/records.js';
+import { showAddress } from '../values/address.js';
+import { showMask } from '../values/mask.js';
+
+/** A known value that conditions may test: an answer, the outcome of a sum, or a finding. */
+export interface Fact {
+  readonly value: Scalar | readonly string[];
+  /** The sum, line by line; empty for an answer or a finding. */
+  readonly lines: readonly Sentence[];
+  /** The answers it rests on, sorted. */
+  readonly basis: readonly QuestionId[];
+}
+
+export type Facts = ReadonlyMap<FactId, Fact>;
+
+/** The plain value of an answer, as conditions compare it; `undefined` for *can't tell*. */
+export function plainValue(value: AnswerValue): Fact['value'] | undefined {
+  switch (value.kind) {
+    case 'cant-tell':
+      return undefined;
+    case 'choice':
+      return value.id;
+    case 'yes-no':
+      return value.yes;
+    case 'several':
+      return value.ids;
+    case 'address':
+      return showAddress(value.address);
+    case 'mask':
+      return showMask(value.mask);
+    case 'number':
+      return value.number;
+    case 'text':
+      return value.text;
+  }
+}

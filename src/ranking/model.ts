@@ -1,0 +1,108 @@
+import type {
+  Cause,
+  CauseId,
+  Finding,
+  FindingId,
+  RuleBase,
+  Side,
+  Sign,
+  Stage,
+  StageId,
+  ValueId,
+} from '../rulebase/records.js';
+import { spread } from './spread.js';
+
+export const NOTHING: CauseId = 'nothing-is-wrong-now';
+
+/** The id of the hypothesis that something unnamed of this stage is wrong. */
+export function otherIn(stage: StageId): CauseId {
+  return `other-in-${stage}`;
+}
+
+/** One thing that may be wrong: a named cause, something unnamed of a stage, or nothing any more. */
+export interface Hypothesis {
+  readonly id: CauseId;
+  readonly kind: 'cause' | 'other' | 'nothing';
+  readonly stage?: StageId;
+  /** Share of the prior, 0 to 1; all together 1. */
+  readonly prior: number;
+}
+
+export interface FindingModel {
+  readonly id: FindingId;
+  readonly values: readonly ValueId[];
+  /** P(value | hypothesis), before reliability: by value, then by hypothesis. */
+  readonly shares: readonly (readonly number[])[];
+  /** The finding whose repeat this is, else its own id. */
+  readonly group: FindingId;
+}
+
+/** The numbers of a rule base, laid out for the ranking; hypotheses in one fixed order. */
+export interface Model {
+  readonly hypotheses: readonly Hypothesis[];
+  readonly findings: ReadonlyMap<FindingId, FindingModel>;
+}
+
+/** Lays out the numbers of a checked rule base. */
+export function modelOf(rules: RuleBase): Model {
+  const hypotheses = hypothesesOf(rules);
+  const causes = new Map(rules.causes.map((cause) => [cause.id, cause]));
+  const findings = rules.findings.map((finding): [FindingId, FindingModel] => {
+    const usual = new Map(Object.entries(finding.values).map(([value, { usual }]) => [value, usual]));
+    const byHypothesis = hypotheses.map((hypothesis) =>
+      spread(signFor(rules, finding, hypothesis, causes.get(hypothesis.id)), usual, rules.manifest.words),
+    );
+    const values = [...usual.keys()];
+    const shares = values.map((_, v) => byHypothesis.map((row) => row[v] ?? 0));
+    return [finding.id, { id: finding.id, values, shares, group: finding.repeats?.finding ?? finding.id }];
+  });
+  return { hypotheses, findings: new Map(findings) };
+}
+
+function hypothesesOf({ manifest, causes }: RuleBase): readonly Hypothesis[] {
+  const named = causes.reduce((total, cause) => total + cause.prior, 0) + manifest.hypotheses.nothing.prior;
+  const forNamed = 1 - manifest.hypotheses.otherShare;
+  return [
+    ...causes.map(
+      (cause): Hypothesis => ({
+        id: cause.id,
+        kind: 'cause',
+        stage: cause.stage,
+        prior: (cause.prior / named) * forNamed,
+      }),
+    ),
+    ...manifest.stages.map(
+      (stage): Hypothesis => ({
+        id: otherIn(stage.id),
+        kind: 'other',
+        stage: stage.id,
+        prior: manifest.hypotheses.otherShare / manifest.stages.length,
+      }),
+    ),
+    { id: NOTHING, kind: 'nothing', prior: (manifest.hypotheses.nothing.prior / named) * forNamed },
+  ];
+}
+
+/** The cause's own sign if it has one, else the default of its stage, else none: the usual shares. Never a mixture. */
+function signFor(
+  { manifest }: RuleBase,
+  finding: Finding,
+  hypothesis: Hypothesis,
+  cause: Cause | undefined,
+): Sign | undefined {
+  if (hypothesis.kind === 'nothing') return manifest.hypotheses.nothing.signs[finding.id];
+  const own = cause?.signs[finding.id];
+  if (own) return own;
+  const at = manifest.stages.findIndex((stage) => stage.id === hypothesis.stage);
+  return finding.defaults?.find((one) => inRange(manifest.stages, at, one))?.sign;
+}
+
+function inRange(
+  stages: readonly Stage[],
+  at: number,
+  range: { readonly from: StageId; readonly to: StageId; readonly side?: Side },
+): boolean {
+  const from = stages.findIndex((stage) => stage.id === range.from);
+  const to = stages.findIndex((stage) => stage.id === range.to);
+  return at >= from && at <= to && (range.side === undefined || stages[at]?.side === range.side);
+}

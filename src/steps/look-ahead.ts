@@ -1,0 +1,168 @@
+import { combinedErrorRate, errorRate, type Leaning, leaningOf } from '../answers/reliability.js';
+import { blur } from '../ranking/blur.js';
+import type { Finding, FindingId, PlaceId, Question, QuestionId } from '../rulebase/records.js';
+import { groupFor } from './open-questions.js';
+import { greedyPlan, type Try } from './repair-plan.js';
+import type { Situation } from './situation.js';
+import { placeAfter, wayMinutes } from './ways.js';
+
+/** A question, or a short group of them, that together settle a finding, and what asking it is worth. */
+export interface Candidate {
+  readonly questions: readonly Question[];
+  readonly settles: FindingId;
+  /** Minutes of the questions and the ways between them. */
+  readonly minutes: number;
+  /** Expected minutes until the picture is back if this is asked now. */
+  readonly expected: number;
+}
+
+/** A finding that is not known yet, and the questions that together settle it. */
+interface Open {
+  readonly finding: Finding;
+  readonly questions: readonly Question[];
+}
+
+/** Steps that would settle a finding which is not known yet, each with its expected minutes, best first. */
+export function candidates(situation: Situation, tries: readonly Try[]): readonly Candidate[] {
+  const open = situation.rules.findings.flatMap((finding): Open[] => {
+    const questions = usefulGroup(situation, finding);
+    return questions ? [{ finding, questions }] : [];
+  });
+  const groups = new Map<string, Open[]>();
+  for (const one of open) {
+    const key = one.questions.map(({ id }) => id).join(' ');
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()]
+    .map((own) => weigh(situation, tries, own, open))
+    .sort((a, b) => round(a.expected) - round(b.expected) || (a.settles < b.settles ? -1 : 1));
+}
+
+/** Expected minutes to compare by; beyond a thousandth they are noise of the sum. */
+export function round(minutes: number): number {
+  return Math.round(minutes * 1000) / 1000;
+}
+
+function usefulGroup(situation: Situation, finding: Finding): readonly Question[] | undefined {
+  const { settled, evidence, model } = situation;
+  if (settled.findings.has(finding.id)) return undefined;
+  const group = model.findings.get(finding.id)?.group;
+  if (evidence.some((one) => model.findings.get(one.finding)?.group === group)) return undefined;
+  const questions = groupFor(situation, finding.asks);
+  return questions && questions.length > 0 ? questions : undefined;
+}
+
+function weigh(
+  situation: Situation,
+  tries: readonly Try[],
+  own: readonly Open[],
+  open: readonly Open[],
+): Candidate {
+  const { manifest } = situation.rules;
+  const questions = own[0]?.questions ?? [];
+  const { minutes, place } = walk(situation, questions);
+  const first = mostTelling(situation, own);
+  const second = first && mostTelling(situation, alongside(situation, open, first.open));
+  const after = outcomes(
+    situation.probabilities,
+    [first, second].flatMap((one) => (one ? [one.rows] : [])),
+  );
+  const settled = after.reduce(
+    (sum, weights) => sum + greedyPlan(weights, place, tries, manifest).minutes,
+    0,
+  );
+  const untold = greedyPlan(situation.probabilities, place, tries, manifest).minutes;
+  const { lastStage } = situation;
+  const price = lastStage === undefined || questions[0]?.stage === lastStage ? 0 : manifest.subjectPrice;
+  // The finding stays unknown as soon as one of the questions finds no answer.
+  const told = (1 - manifest.cantTell) ** questions.length;
+  const expected = minutes + price + told * settled + (1 - told) * untold;
+  return { questions, settles: first?.open.finding.id ?? '', minutes, expected };
+}
+
+interface Telling {
+  readonly open: Open;
+  readonly rows: Rows;
+}
+
+/** Only the finding that says most, and one more, are looked into: more would multiply the outcomes. */
+function mostTelling(situation: Situation, among: readonly Open[]): Telling | undefined {
+  let best: (Telling & { readonly worth: number }) | undefined;
+  for (const open of among) {
+    const rows = rowsOf(situation, open.finding, open.questions);
+    const worth = information(situation, rows);
+    if (!best || worth > best.worth) best = { open, rows, worth };
+  }
+  return best;
+}
+
+/**
+ * What the same questions settle besides. Not what shares a question or a group of repeats with the first: two
+ * readings of one answer are not two observations.
+ */
+function alongside({ model }: Situation, open: readonly Open[], { finding, questions }: Open): Open[] {
+  const groupOf = (id: FindingId): FindingId => model.findings.get(id)?.group ?? id;
+  return open.filter(
+    (other) =>
+      other.questions.every((one) => questions.includes(one)) &&
+      !other.finding.asks.some((id) => finding.asks.includes(id)) &&
+      groupOf(other.finding.id) !== groupOf(finding.id),
+  );
+}
+
+function walk(
+  { here, rules }: Situation,
+  questions: readonly Question[],
+): { minutes: number; place: PlaceId } {
+  let place = here;
+  let minutes = 0;
+  for (const question of questions) {
+    minutes += question.minutes + wayMinutes(rules.manifest, place, question.place);
+    place = placeAfter(place, question.place);
+  }
+  return { minutes, place };
+}
+
+type Rows = readonly (readonly number[])[];
+
+/** P′(value | hypothesis) of a finding, by value, once these questions are answered by voice. */
+export function rowsOf(situation: Situation, finding: Finding, questions: readonly Question[]): Rows {
+  const layout = situation.model.findings.get(finding.id);
+  if (!layout) return [];
+  const rate = combinedErrorRate(finding.asks.flatMap((id) => leaning(situation, id, questions)));
+  return layout.shares.map((row) => row.map((share) => blur(share, rate, layout.values.length)));
+}
+
+function leaning({ rules, answers }: Situation, id: QuestionId, asked: readonly Question[]): Leaning[] {
+  const question = rules.questions.find((one) => one.id === id);
+  const answer = answers.get(id);
+  if (!question) return [];
+  if (answer) return [leaningOf(rules.manifest.reliability, question, answer, false)];
+  return asked.includes(question)
+    ? [{ rate: errorRate(rules.manifest.reliability, question, 'said', false) }]
+    : [];
+}
+
+/** Weights of the hypotheses after each combination of values; each sums to the chance of that combination. */
+function outcomes(
+  probabilities: readonly number[],
+  findings: readonly Rows[],
+): readonly (readonly number[])[] {
+  return findings.reduce<readonly (readonly number[])[]>(
+    (before, rows) =>
+      before.flatMap((weights) => rows.map((row) => weights.map((w, h) => w * (row[h] ?? 0)))),
+    [probabilities],
+  );
+}
+
+/** Mutual information of a finding and the hypotheses, in nats: which findings of a group are looked into. */
+function information({ probabilities }: Situation, rows: Rows): number {
+  let total = 0;
+  for (const row of rows) {
+    const chance = row.reduce((sum, share, h) => sum + share * (probabilities[h] ?? 0), 0);
+    row.forEach((share, h) => {
+      if (share > 0 && chance > 0) total += (probabilities[h] ?? 0) * share * Math.log(share / chance);
+    });
+  }
+  return total;
+}

@@ -1,0 +1,116 @@
+import { conflicts } from '../findings/contradictions.js';
+import { defectsOf } from '../findings/defects.js';
+import { holds } from '../findings/holds.js';
+import type { Question } from '../rulebase/records.js';
+import { candidates, round } from './look-ahead.js';
+import { canDo } from './open-questions.js';
+import { type OpenRemedy, openRemedies } from './open-remedies.js';
+import { exactPlan, greedyPlan } from './repair-plan.js';
+import { passKey, type Situation } from './situation.js';
+import type { Ending, Step } from './step.js';
+
+/**
+ * What to do next: end where an answer ends the call; answers that contradict each other; a spoilt check;
+ * the opening; reading back numbers a defect rests on; then whatever leaves the fewest expected minutes
+ * until the picture is back (Heckerman, Breese, Rommelse 1995).
+ */
+export function nextStep(situation: Situation): Step {
+  return (
+    endingOf(situation) ??
+    conflictStep(situation) ??
+    spoiltStep(situation) ??
+    openingStep(situation) ??
+    readBackStep(situation) ??
+    cheapestStep(situation)
+  );
+}
+
+function endingOf({ rules, answers }: Situation): Step | undefined {
+  for (const question of rules.questions) {
+    const value = answers.get(question.id)?.value;
+    if (value?.kind !== 'choice' || !('choices' in question.answer)) continue;
+    const ends = question.answer.choices.find((choice) => choice.id === value.id)?.ends;
+    if (ends) return { kind: 'end', how: ends satisfies Ending };
+  }
+  return undefined;
+}
+
+function conflictStep({ rules, settled, left }: Situation): Step | undefined {
+  const conflict = conflicts(rules, settled).find(({ id }) => !left.has(id));
+  return conflict && { kind: 'check-answers', conflict };
+}
+
+function spoiltStep({ settled, left }: Situation): Step | undefined {
+  const fault = settled.testerFaults.find((id) => !left.has(id));
+  return fault === undefined ? undefined : { kind: 'spoilt-check', fault };
+}
+
+/** The opening questions still to be put, in their order; those whose condition is not known to hold are skipped. */
+function openingStep(situation: Situation): Step | undefined {
+  const next = openingLeft(situation)[0];
+  return next && { kind: 'ask', question: next.id, group: [next.id], purpose: { kind: 'opening' } };
+}
+
+function openingLeft(situation: Situation): readonly Question[] {
+  const { rules, askedBefore, passed, settled } = situation;
+  return rules.questions
+    .filter(
+      (one) => one.opening !== undefined && !askedBefore.has(one.id) && !passed.has(passKey('ask', one.id)),
+    )
+    .filter((one) => canDo(situation, one) && (!one.when || holds(one.when, settled.facts) === true))
+    .sort((a, b) => (a.opening ?? 0) - (b.opening ?? 0));
+}
+
+/** A number read out over the phone is read back, digit by digit, before anything is called proven. */
+function readBackStep({ rules, answers, settled, left }: Situation): Step | undefined {
+  for (const defect of defectsOf(rules, answers, settled)) {
+    const question = defect.unconfirmed.find((id) => answers.has(id) && !left.has(`read-back:${id}`));
+    if (question !== undefined) return { kind: 'read-back', question, finding: defect.finding };
+  }
+  return undefined;
+}
+
+function cheapestStep(situation: Situation): Step {
+  const { rules, probabilities, here } = situation;
+  const open = openRemedies(situation);
+  const tries = open.map(({ attempt }) => attempt);
+  const asking = candidates(situation, tries)[0];
+  const now = greedyPlan(probabilities, here, tries, rules.manifest).minutes;
+  const first = asking?.questions[0];
+  if (asking && first && round(asking.expected) < round(now)) {
+    return {
+      kind: 'ask',
+      question: first.id,
+      group: asking.questions.map(({ id }) => id),
+      purpose: { kind: 'finding', finding: asking.settles },
+    };
+  }
+  return repairStep(situation, open);
+}
+
+function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
+  const { rules, probabilities, here } = situation;
+  const tries = open.map(({ attempt }) => attempt);
+  const plan = exactPlan(probabilities, here, tries, rules.manifest);
+  const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy);
+  if (!chosen) return closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
+  const gate = chosen.gate[0];
+  if (gate) {
+    const group = chosen.gate.map(({ id }) => id);
+    return { kind: 'ask', question: gate.id, group, purpose: { kind: 'gate', remedy: chosen.remedy.id } };
+  }
+  return {
+    kind: 'try',
+    remedy: chosen.remedy.id,
+    plan: plan.order.map((attempt) => attempt.remedy),
+    minutes: plan.minutes,
+  };
+}
+
+/** Before someone is sent: what was promised belongs in the ticket. */
+function closingStep({ rules, askedBefore, passed }: Situation): Step | undefined {
+  const next = rules.questions.find(
+    ({ id, part }) => part === 'promised' && !askedBefore.has(id) && !passed.has(passKey('ask', id)),
+  );
+  return next && { kind: 'ask', question: next.id, group: [next.id], purpose: { kind: 'closing' } };
+}

@@ -1,0 +1,40 @@
+import type { KitId, Remedy, Who } from '../rulebase/records.js';
+import { openRemedies } from './open-remedies.js';
+import { exactPlan, greedyPlan } from './repair-plan.js';
+import type { Situation } from './situation.js';
+
+export interface RepairOrder {
+  readonly remedies: readonly Remedy[];
+  /** Expected minutes until the picture is back, the visit included. */
+  readonly minutes: number;
+}
+
+/** What to try now, in order, before someone is sent. */
+export function repairOrder(situation: Situation): RepairOrder {
+  const open = openRemedies(situation);
+  const tries = open.map(({ attempt }) => attempt);
+  const plan = exactPlan(situation.probabilities, situation.here, tries, situation.rules.manifest);
+  const remedies = plan.order.flatMap(
+    ({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? [],
+  );
+  return { remedies, minutes: plan.minutes };
+}
+
+const ALL_HANDS: ReadonlySet<Who> = new Set<Who>(['anyone', 'owner', 'installer', 'help-desk']);
+/** Past this many a visit's list is no longer read. */
+const VISIT_LENGTH = 6;
+
+/**
+ * What a technician who goes there with everything would do, in order: whatever can't be done by phone included,
+ * and whatever the caller passed over.
+ */
+export function visitOrder(situation: Situation): readonly Remedy[] {
+  const kit: ReadonlySet<KitId> = new Set(situation.rules.manifest.kit.map(({ id }) => id));
+  const there: Situation = { ...situation, hands: ALL_HANDS, kit, here: 'cabinet', passed: new Set() };
+  const open = openRemedies(there);
+  const tries = open.map(({ attempt }) => attempt);
+  const order = greedyPlan(there.probabilities, there.here, tries, there.rules.manifest).order;
+  return order
+    .slice(0, VISIT_LENGTH)
+    .flatMap(({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? []);
+}

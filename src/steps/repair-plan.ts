@@ -1,0 +1,158 @@
+import type { Manifest, PlaceId, RemedyId } from '../rulebase/records.js';
+import { placeAfter, visitMinutes, wayMinutes } from './ways.js';
+
+/** A remedy that may be tried now, laid out for the sums. */
+export interface Try {
+  readonly remedy: RemedyId;
+  readonly place: PlaceId;
+  /** Its minutes, with those of gate questions still to be asked, without the way. */
+  readonly minutes: number;
+  /** Hypothesis (by its place in the model) and the chance that this mends it. */
+  readonly mends: readonly (readonly [number, number])[];
+}
+
+export interface RepairPlan {
+  /** Expected minutes until the picture is back, the visit at the end included. */
+  readonly minutes: number;
+  /** What to try, in order, before someone is sent. */
+  readonly order: readonly Try[];
+}
+
+/** Trying for less than this share of what may be wrong is not worth a line in the plan. */
+const LEAST_CHANCE = 1e-4;
+/** Differences below this, of the whole, are noise of the sum: ties fall by id. */
+const NOISE = 1e-9;
+
+/**
+ * A good order of remedies by the greedy rule chance ÷ (minutes + way from here), cut where sending someone
+ * becomes cheaper (expected cost of repair: Heckerman, Breese, Rommelse 1995; the ratio rule: Kadane, Simon 1977).
+ * `probabilities` in the model's order; they need not sum to 1.
+ */
+export function greedyPlan(
+  probabilities: readonly number[],
+  here: PlaceId,
+  tries: readonly Try[],
+  manifest: Manifest,
+): RepairPlan {
+  const left = [...probabilities];
+  const open = new Set(tries);
+  const visit = visitMinutes(manifest);
+  const order: Try[] = [];
+  let alive = left.reduce((sum, p) => sum + p, 0);
+  const least = LEAST_CHANCE * alive;
+  let spent = 0;
+  let place = here;
+  let best = { minutes: alive * visit, length: 0 };
+  while (open.size > 0) {
+    const next = mostPromising(left, place, open, manifest, least);
+    if (!next) break;
+    open.delete(next.attempt);
+    order.push(next.attempt);
+    spent += alive * next.minutes;
+    for (const [h, chance] of next.attempt.mends) left[h] = (left[h] ?? 0) * (1 - chance);
+    alive -= next.chance;
+    place = placeAfter(place, next.attempt.place);
+    const minutes = spent + alive * visit;
+    if (minutes < best.minutes * (1 - NOISE)) best = { minutes, length: order.length };
+  }
+  return { minutes: best.minutes, order: order.slice(0, best.length) };
+}
+
+function mostPromising(
+  left: readonly number[],
+  place: PlaceId,
+  open: ReadonlySet<Try>,
+  manifest: Manifest,
+  least: number,
+): { readonly attempt: Try; readonly chance: number; readonly minutes: number } | undefined {
+  let best: { attempt: Try; chance: number; minutes: number } | undefined;
+  for (const attempt of open) {
+    const chance = chanceOf(attempt, left);
+    if (chance < least) continue;
+    const minutes = attempt.minutes + wayMinutes(manifest, place, attempt.place);
+    if (!best || chance * best.minutes > best.chance * minutes * (1 + NOISE))
+      best = { attempt, chance, minutes };
+  }
+  return best;
+}
+
+/** The chance that this brings the picture back, given what is left of each hypothesis. */
+export function chanceOf(attempt: Try, left: readonly number[]): number {
+  return attempt.mends.reduce((sum, [h, chance]) => sum + (left[h] ?? 0) * chance, 0);
+}
+
+/** How many remedies the exact order is worked out for. */
+export const EXACT_SIZE = 8;
+
+/**
+ * The best order of the most promising remedies, ways and visit included: exact dynamic programming over subsets
+ * (Bellman's principle; what is left after a set of remedies does not depend on their order).
+ */
+export function exactPlan(
+  probabilities: readonly number[],
+  here: PlaceId,
+  tries: readonly Try[],
+  manifest: Manifest,
+): RepairPlan {
+  const chosen = shortlist(probabilities, here, tries, manifest);
+  const alive = aliveAfter(probabilities, chosen);
+  const full = (1 << chosen.length) - 1;
+  const visit = visitMinutes(manifest);
+  const memo = new Map<string, { readonly minutes: number; readonly next: number }>();
+  const from = (done: number, place: PlaceId): { readonly minutes: number; readonly next: number } => {
+    const key = `${done} ${place}`;
+    const known = memo.get(key);
+    if (known) return known;
+    const mass = alive[done] ?? 0;
+    let best = { minutes: mass * visit, next: -1 };
+    for (let i = 0; done !== full && i < chosen.length; i++) {
+      const attempt = chosen[i];
+      if (!attempt || done & (1 << i)) continue;
+      const now = mass * (attempt.minutes + wayMinutes(manifest, place, attempt.place));
+      const minutes = now + from(done | (1 << i), placeAfter(place, attempt.place)).minutes;
+      if (minutes < best.minutes * (1 - NOISE)) best = { minutes, next: i };
+    }
+    memo.set(key, best);
+    return best;
+  };
+  const order: Try[] = [];
+  let done = 0;
+  let place = here;
+  for (let step = from(done, place); step.next >= 0; step = from(done, place)) {
+    const attempt = chosen[step.next];
+    if (!attempt) break;
+    order.push(attempt);
+    done |= 1 << step.next;
+    place = placeAfter(place, attempt.place);
+  }
+  return { minutes: from(0, here).minutes, order };
+}
+
+/** The greedy order's first remedies, filled up with the likeliest others; by id, so that ties fall the same way. */
+function shortlist(
+  p: readonly number[],
+  here: PlaceId,
+  tries: readonly Try[],
+  manifest: Manifest,
+): readonly Try[] {
+  const greedy = greedyPlan(p, here, tries, manifest).order;
+  const least = LEAST_CHANCE * p.reduce((sum, one) => sum + one, 0);
+  const rest = tries
+    .filter((attempt) => !greedy.includes(attempt) && chanceOf(attempt, p) >= least)
+    .sort(
+      (a, b) => chanceOf(b, p) / b.minutes - chanceOf(a, p) / a.minutes || (a.remedy < b.remedy ? -1 : 1),
+    );
+  return [...greedy, ...rest].slice(0, EXACT_SIZE).sort((a, b) => (a.remedy < b.remedy ? -1 : 1));
+}
+
+function aliveAfter(probabilities: readonly number[], chosen: readonly Try[]): readonly number[] {
+  const alive: number[] = [];
+  for (let done = 0; done < 1 << chosen.length; done++) {
+    const left = [...probabilities];
+    chosen.forEach((attempt, i) => {
+      if (done & (1 << i)) for (const [h, chance] of attempt.mends) left[h] = (left[h] ?? 0) * (1 - chance);
+    });
+    alive.push(left.reduce((sum, p) => sum + p, 0));
+  }
+  return alive;
+}
