@@ -1,0 +1,61 @@
+import type { Answer, Answers } from '../answers/answer.js';
+import type { Factors } from '../ranking/posterior.js';
+import type { FindingId, PlaceId, QuestionId, RemedyId, StageId } from '../rulebase/records.js';
+import type { CallEvent, CallHeader } from './events.js';
+
+/** A remedy that was tried, and what came of it. */
+export interface Trial {
+  readonly remedy: RemedyId;
+  readonly took: 'yes' | 'no' | 'cant-tell';
+  readonly picture: 'yes' | 'no';
+}
+
+/** Where a call stands: everything that its events say, nothing that is worked out from the rule base. */
+export interface CallState {
+  readonly header: CallHeader;
+  /** The events that hold, in order; what was taken back is gone. */
+  readonly events: readonly CallEvent[];
+  /** Every answer given, in order, corrected ones too. */
+  readonly history: readonly Answer[];
+  /** The answers that hold now; those a remedy made stale are gone from here, and kept in the events. */
+  readonly answers: Answers;
+  readonly askedBefore: ReadonlySet<QuestionId>;
+  readonly here: PlaceId;
+  readonly lastStage?: StageId;
+  readonly notes: readonly string[];
+  readonly trials: readonly Trial[];
+  /** What tried remedies left of each cause's weight. */
+  readonly factors: Factors;
+  /** Findings spent on causes that are mended. A new epoch starts from priors and what is left. */
+  readonly spent: ReadonlySet<FindingId>;
+  readonly epoch: number;
+  /** Tried remedies, each with what was known of the facts it looks at: it may come back when those change. */
+  readonly tried: ReadonlyMap<RemedyId, string>;
+  readonly passed: ReadonlySet<string>;
+  readonly left: ReadonlySet<string>;
+  /** Answers that contradict each other and were left standing. */
+  readonly disputed: ReadonlySet<QuestionId>;
+  readonly restoredBy?: RemedyId;
+  readonly closed?: 'picture-back' | 'visit' | 'stopped' | 'out-of-scope';
+}
+
+/** A call of which nothing is known yet. */
+export function freshState(header: CallHeader): CallState {
+  return {
+    header,
+    events: [],
+    history: [],
+    answers: new Map(),
+    askedBefore: new Set(),
+    here: 'site',
+    notes: [],
+    trials: [],
+    factors: new Map(),
+    spent: new Set(),
+    epoch: 1,
+    tried: new Map(),
+    passed: new Set(),
+    left: new Set(),
+    disputed: new Set(),
+  };
+}

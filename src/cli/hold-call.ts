@@ -1,0 +1,216 @@
+import { parseAnswer } from '../answers/parse-answer.js';
+import { answerInWords } from '../call/answer-words.js';
+import { advance, type Call } from '../call/call.js';
+import type { CallEvent } from '../call/events.js';
+import { checkOf, questionScreen, type Screen, screenOf } from '../call/screen.js';
+import { MachineFault } from '../files/faults.js';
+import type { RecordWriter } from '../files/record-writer.js';
+import { inWords, say } from '../messages/say.js';
+import type { Ask, Terminal } from './ask.js';
+import { type CommandId, commandsAt } from './commands-at.js';
+import { lines } from './paint.js';
+import type { Reply } from './prompts/reply.js';
+import { rankingText } from './ranking-text.js';
+import { pathText, screenText } from './show-screen.js';
+
+/** An event without its time. */
+type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
+
+/** A call being held on a terminal. */
+export interface Session {
+  readonly terminal: Terminal;
+  readonly ask: Ask;
+  readonly writer: RecordWriter;
+  readonly now: () => string;
+}
+
+/** How holding a call ended: closed for good, or left open for another time. */
+export interface Held {
+  readonly call: Call;
+  readonly closed: boolean;
+}
+
+/** Holds a call from where it stands until it is closed or left. Each event is on the disk before the next step. */
+export async function holdCall(session: Session, start: Call): Promise<Held> {
+  let call = start;
+  while (call.state.closed === undefined) {
+    const screen = screenOf(call);
+    tell(session, screenText(screen, session.terminal.paint, session.terminal.output.columns));
+    const reply = await session.ask(screen.input, commandsAt(commandsFor(screen, call)), wrongFor(call));
+    const outcome = await outcomeOf(session, call, screen, reply);
+    if (outcome === 'left') return { call, closed: false };
+    for (const happening of outcome) call = await happen(session, call, happening);
+  }
+  return { call, closed: true };
+}
+
+function commandsFor(screen: Screen, call: Call): readonly CommandId[] {
+  const ids: CommandId[] = [];
+  if (call.step.kind === 'ask') ids.push('cant-tell');
+  if (call.state.events.length > 0) ids.push('back', 'change');
+  ids.push('note', 'why');
+  if (screen.mayPass) ids.push('other');
+  return [...ids, 'view', 'stop'];
+}
+
+/** Checks typed text against the question being asked, before it is taken. */
+function wrongFor({ step, rules }: Call): (text: string) => string | undefined {
+  const question = step.kind === 'ask' ? rules.questions.find(({ id }) => id === step.question) : undefined;
+  return (text) => {
+    const parsed = question && parseAnswer(question, text);
+    return parsed && !parsed.ok ? inWords(parsed.problem) : undefined;
+  };
+}
+
+/** Keeps the event, then goes on. One that the disk would not keep is said, and has not happened. */
+async function happen(session: Session, call: Call, happening: Happening): Promise<Call> {
+  const event: CallEvent = { at: session.now(), ...happening };
+  const next = await advance(call, event);
+  if (!next.ok) {
+    tell(session, inWords(next.problem));
+    return call;
+  }
+  try {
+    session.writer.append(event);
+  } catch (fault) {
+    if (!(fault instanceof MachineFault)) throw fault;
+    throw new MachineFault({ id: 'cli.disk', with: { problem: fault.message } }, fault);
+  }
+  return next.value;
+}
+
+type Outcome = readonly Happening[] | 'left';
+
+async function outcomeOf(session: Session, call: Call, screen: Screen, reply: Reply): Promise<Outcome> {
+  if (reply.kind === 'command') return commandOutcome(session, call, screen, reply.id);
+  const { step } = call;
+  switch (step.kind) {
+    case 'ask':
+      return [answered(step.question, rawOf(reply))];
+    case 'read-back':
+      return readBackOutcome(session, call, step.question, idOf(reply));
+    case 'check-answers':
+      return idOf(reply) === 'keep'
+        ? [{ type: 'kept', contradiction: step.conflict.id }]
+        : changeAnswer(session, call, idOf(reply).replace('change:', ''));
+    case 'spoilt-check':
+      return [
+        { type: 'tester-dealt', fault: step.fault, outcome: idOf(reply) === 'left' ? 'left' : 'put-right' },
+      ];
+    case 'try':
+      return tryOutcome(session, call, step.remedy, idOf(reply));
+    case 'visit':
+      return [{ type: 'closed', how: 'visit' }];
+    case 'end':
+      return [{ type: 'closed', how: step.how === 'picture-back' ? 'picture-back' : 'out-of-scope' }];
+  }
+}
+
+function answered(question: string, answer: string | readonly string[] | null): Happening {
+  return { type: 'answered', question, answer, origin: 'said' };
+}
+
+function rawOf(reply: Exclude<Reply, { kind: 'command' }>): string | readonly string[] {
+  return reply.kind === 'one' ? reply.id : reply.kind === 'several' ? reply.ids : reply.text;
+}
+
+function idOf(reply: Reply): string {
+  return reply.kind === 'one' ? reply.id : '';
+}
+
+async function readBackOutcome(session: Session, call: Call, question: string, id: string): Promise<Outcome> {
+  if (id === 'agrees') return [{ type: 'agreed', question }];
+  if (id === 'leave') return [{ type: 'kept', contradiction: `read-back:${question}` }];
+  return changeAnswer(session, call, question);
+}
+
+async function tryOutcome(session: Session, call: Call, remedy: string, id: string): Promise<Outcome> {
+  if (id === 'not-now') return [{ type: 'passed-over', step: `try:${remedy}` }];
+  if (id === 'back') return [{ type: 'tried', remedy, took: 'yes', picture: 'yes' }];
+  const check = checkOf(call, remedy);
+  tell(session, lines(`${check.heading} ${check.say.join(' ')}`, session.terminal.output.columns));
+  const took = idOf(await session.ask(check.input, []));
+  return [
+    { type: 'tried', remedy, took: took === 'yes' || took === 'no' ? took : 'cant-tell', picture: 'no' },
+  ];
+}
+
+async function commandOutcome(session: Session, call: Call, screen: Screen, id: string): Promise<Outcome> {
+  const { step } = call;
+  switch (id) {
+    case 'cant-tell':
+      return step.kind === 'ask' ? [answered(step.question, null)] : [];
+    case 'back':
+      return [{ type: 'undone' }];
+    case 'change':
+      return chooseAnswer(session, call);
+    case 'note':
+      return takeNote(session);
+    case 'why':
+      tell(session, rankingText(call, session.terminal.paint, session.terminal.output.columns));
+      return [];
+    case 'other':
+      return step.kind === 'ask' ? [{ type: 'passed-over', step: `ask:${step.question}` }] : [];
+    case 'view':
+      tell(session, `${pathText(screen.path, session.terminal.output.columns)}\n${say('cli.path-legend')}`);
+      return [];
+    default:
+      return stopOutcome(session);
+  }
+}
+
+async function chooseAnswer(session: Session, call: Call): Promise<Outcome> {
+  const choices = call.state.history
+    .filter(({ question }, at, all) => all.findLastIndex((other) => other.question === question) === at)
+    .flatMap(({ question: id }) => {
+      const question = call.rules.questions.find((one) => one.id === id);
+      const now = call.state.answers.get(id);
+      return question && now
+        ? [
+            {
+              id,
+              title: say('cli.change.one', {
+                title: question.title,
+                answer: answerInWords(question, now.value),
+              }),
+            },
+          ]
+        : [];
+    })
+    .reverse();
+  tell(session, say('cli.change.heading'));
+  const none = { id: '', title: say('cli.change.none') };
+  const picked = idOf(await session.ask({ kind: 'choice', choices: [none, ...choices] }, []));
+  return picked === '' ? [] : changeAnswer(session, call, picked);
+}
+
+async function changeAnswer(session: Session, call: Call, id: string): Promise<Outcome> {
+  const question = call.rules.questions.find((one) => one.id === id);
+  if (!question) return [];
+  const { say: words, help, input } = questionScreen(call, id);
+  tell(session, lines([...words, ...help].join('\n'), session.terminal.output.columns));
+  const reply = await session.ask(input, commandsAt(['cant-tell', 'back']), (text) => {
+    const parsed = parseAnswer(question, text);
+    return parsed.ok ? undefined : inWords(parsed.problem);
+  });
+  if (reply.kind !== 'command') return [answered(id, rawOf(reply))];
+  return reply.id === 'cant-tell' ? [answered(id, null)] : [];
+}
+
+async function takeNote(session: Session): Promise<Outcome> {
+  tell(session, say('cli.note.say'));
+  const reply = await session.ask({ kind: 'field' }, commandsAt(['back']));
+  return reply.kind === 'text' && reply.text.trim() !== '' ? [{ type: 'noted', text: reply.text }] : [];
+}
+
+async function stopOutcome(session: Session): Promise<Outcome> {
+  tell(session, say('cli.stop.heading'));
+  const choices = (['ticket', 'later', 'back'] as const).map((id) => ({ id, title: say(`cli.stop.${id}`) }));
+  const picked = idOf(await session.ask({ kind: 'choice', choices }, []));
+  if (picked === 'ticket') return [{ type: 'closed', how: 'stopped' }];
+  return picked === 'later' ? 'left' : [];
+}
+
+function tell(session: Session, text: string): void {
+  session.terminal.output.write(`${text}\n`);
+}

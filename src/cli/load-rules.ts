@@ -1,0 +1,21 @@
+import { loadBuiltRules } from '../files/built-rules.js';
+import { InputFault } from '../files/faults.js';
+import type { LoadedRules } from '../files/load-rules.js';
+import { inWords, say } from '../messages/say.js';
+import type { Options } from './options.js';
+
+/** The rule base of `--rules DIR`, checked first, else the one that the build packed. */
+export async function rulesFor({ rules: folder }: Options): Promise<LoadedRules> {
+  if (folder === undefined) {
+    const built = loadBuiltRules(import.meta.url);
+    await built.verify();
+    return { rules: built.ruleBase, digest: built.digest };
+  }
+  const { builtSchemas, checkRuleFolder } = await import('../files/load-rules.js');
+  const { faults, loaded } = await checkRuleFolder(folder, builtSchemas(import.meta.url));
+  if (loaded) return loaded;
+  for (const { file, pointer, says } of faults) {
+    process.stderr.write(`${say('cli.at', { file, pointer, says: inWords(says) })}\n`);
+  }
+  throw new InputFault({ id: 'cli.rules-broken', with: { folder, count: faults.length } });
+}

@@ -1,0 +1,45 @@
+import type { Remedy, RuleBase } from '../rulebase/records.js';
+import { repairOrder, visitOrder } from '../steps/orders.js';
+import type { Situation } from '../steps/situation.js';
+import type { Diagnosis, PlannedStep } from './diagnosis.js';
+
+/** What to try next, in order, in words. */
+export function planOf(situation: Situation): readonly PlannedStep[] {
+  return repairOrder(situation).remedies.map((remedy) => plannedStep(situation.rules, remedy));
+}
+
+/** A remedy in words, its cautions first. */
+export function plannedStep(rules: RuleBase, remedy: Remedy): PlannedStep {
+  return {
+    remedy: remedy.id,
+    title: remedy.title,
+    who: remedy.who,
+    where: rules.manifest.places.find(({ id }) => id === remedy.place)?.title ?? remedy.place,
+    minutes: remedy.minutes,
+    how: remedy.steps,
+    cautions: cautionsOf(rules, remedy),
+    check: remedy.check,
+    undo: remedy.undo,
+  };
+}
+
+/** The words of caution that belong before a remedy. */
+export function cautionsOf(rules: RuleBase, { cautions = [] }: Pick<Remedy, 'cautions'>): readonly string[] {
+  return cautions.flatMap((id) => rules.cautions.find((one) => one.id === id)?.words ?? []);
+}
+
+/** The visit: labour and waiting as two figures, what to do there in order, what to bring. */
+export function visitOf(situation: Situation): NonNullable<Diagnosis['visit']> {
+  const { rules } = situation;
+  const remedies = visitOrder(situation);
+  const kit = remedies
+    .flatMap(({ needs = [] }) => needs)
+    .map((id) => rules.manifest.kit.find((one) => one.id === id)?.title ?? id);
+  const bring = remedies.flatMap((remedy) => remedy.bring ?? []);
+  return {
+    minutes: rules.manifest.visit.labourMinutes,
+    days: rules.manifest.visit.waitDays,
+    doThere: remedies.map(({ title }) => title),
+    bring: [...new Set([...kit, ...bring])],
+  };
+}
