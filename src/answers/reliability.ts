@@ -1,4 +1,5 @@
-import type { Question, Reliability } from '../rulebase/records.js';
+import type { Reliability } from '../rulebase/manifest.js';
+import type { Question } from '../rulebase/records.js';
 import type { Answer, Origin } from './answer.js';
 
 /** Error rate of an answer of this origin to this question, 0 to 1. */

@@ -26,7 +26,6 @@ export async function checkRuleFolder(folder: string, schemas: string): Promise<
   const shapes = Object.fromEntries(readSchemas(schemas).map(({ file, text }) => [file, JSON.parse(text)]));
   const { rulebase, faults }: Assembled = assembleTexts(readRuleFolder(folder), shapes, {
     sums: SUM_NAMES,
-    questions: [],
   });
   return rulebase ? { faults, loaded: { rules: rulebase, digest: await digestOf(rulebase) } } : { faults };
 }

@@ -1,6 +1,7 @@
 import type { AnswerValue } from '../answers/answer.js';
 import type { Sentence } from '../messages/say.js';
-import type { FactId, QuestionId, Scalar } from '../rulebase/records.js';
+import type { Scalar } from '../rulebase/condition.js';
+import type { FactId, QuestionId } from '../rulebase/records.js';
 import { showAddress } from '../values/address.js';
 import { showMask } from '../values/mask.js';
 

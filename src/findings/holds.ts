@@ -1,4 +1,4 @@
-import type { Condition, Test } from '../rulebase/records.js';
+import type { Condition, Test } from '../rulebase/condition.js';
 import type { Fact, Facts } from './fact.js';
 
 /**

@@ -1,6 +1,7 @@
 import { Engine, type TopLevelCondition } from 'json-rules-engine';
+import type { Condition } from '../rulebase/condition.js';
 import { mentions } from '../rulebase/mentions.js';
-import type { Condition, FactId, FindingId, FindingRule } from '../rulebase/records.js';
+import type { FactId, FindingId, FindingRule } from '../rulebase/records.js';
 import type { Facts } from './fact.js';
 
 /** A rule of a finding, with the name that makes it the only one of its kind. */

@@ -8,7 +8,7 @@ import { sameAddress } from '../arithmetic/same-address.js';
 import { sameRange } from '../arithmetic/same-range.js';
 import { seenAsNeighbour } from '../arithmetic/seen-as-neighbour.js';
 import type { Worked } from '../arithmetic/worked.js';
-import type { Scalar } from '../rulebase/records.js';
+import type { Scalar } from '../rulebase/condition.js';
 import { type Address, isBlank } from '../values/address.js';
 import type { Mask } from '../values/mask.js';
 

@@ -1,4 +1,5 @@
-import type { CauseId, Manifest, Remedy } from '../rulebase/records.js';
+import type { Manifest } from '../rulebase/manifest.js';
+import type { CauseId, Remedy } from '../rulebase/records.js';
 import type { Factors } from './posterior.js';
 
 /** From this chance on, a remedy that took leaves nothing of the cause it mends. */

@@ -1,12 +1,11 @@
+import type { Side, Stage } from '../rulebase/manifest.js';
 import type {
   Cause,
   CauseId,
   Finding,
   FindingId,
   RuleBase,
-  Side,
   Sign,
-  Stage,
   StageId,
   ValueId,
 } from '../rulebase/records.js';

@@ -1,6 +1,7 @@
 import type { RuleFile } from './check-shape.js';
 import { type FilePlace, filePlace, MANIFEST } from './layout.js';
-import type { Kind, Manifest, Records } from './records.js';
+import type { Manifest } from './manifest.js';
+import type { Kind, Records } from './records.js';
 
 /** A record with the file it stands in. */
 export interface Placed<T> {

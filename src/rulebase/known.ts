@@ -5,8 +5,6 @@ import { type FactRecord, type Finding, KINDS, type Kind, type Question, type St
 export interface CodeNames {
   /** Sums that a fact may name. */
   readonly sums: readonly string[];
-  /** Questions the program listens to by id; a rule base must have them. */
-  readonly questions: readonly string[];
 }
 
 /** What there is in a draft, by id, for checks that follow mentions. */

@@ -1,4 +1,5 @@
-import type { Condition, FactId } from './records.js';
+import type { Condition } from './condition.js';
+import type { FactId } from './records.js';
 
 /** The facts a condition mentions, each once, in the order they stand. */
 export function mentions(condition: Condition): readonly FactId[] {

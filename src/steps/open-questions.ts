@@ -1,6 +1,7 @@
 import { holds } from '../findings/holds.js';
+import type { Condition } from '../rulebase/condition.js';
 import { mentions } from '../rulebase/mentions.js';
-import type { Condition, FactId, Question, QuestionId, RuleBase, Who } from '../rulebase/records.js';
+import type { FactId, Question, QuestionId, RuleBase, Who } from '../rulebase/records.js';
 import { passKey, type Situation } from './situation.js';
 
 /** The questions that stand behind a fact of a condition: itself, a fact's inputs, what settles a finding. */

@@ -1,4 +1,5 @@
-import type { Manifest, PlaceId, RemedyId } from '../rulebase/records.js';
+import type { Manifest } from '../rulebase/manifest.js';
+import type { PlaceId, RemedyId } from '../rulebase/records.js';
 import { placeAfter, visitMinutes, wayMinutes } from './ways.js';
 
 /** A remedy that may be tried now, laid out for the sums. */

@@ -1,4 +1,5 @@
-import type { Manifest, PlaceId } from '../rulebase/records.js';
+import type { Manifest } from '../rulebase/manifest.js';
+import type { PlaceId } from '../rulebase/records.js';
 
 /** Places that nobody has to walk to. */
 const NO_WAY: ReadonlySet<PlaceId> = new Set(['anywhere', 'desk']);

@@ -9,7 +9,7 @@ const UNSEEN = /[\p{C}\p{Default_Ignorable_Code_Point}]/gu;
 export function clean(text: string): string {
   return text
     .replace(SEQUENCES, '')
-    .replace(/[\s\u0085]+/g, ' ')
+    .replace(/[^\S\ufeff]+|\u0085/g, ' ')
     .replace(UNSEEN, '')
     .replace(/ {2,}/g, ' ')
     .trim();

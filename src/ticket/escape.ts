@@ -16,11 +16,14 @@ export function escapeText(text: string): string {
 }
 
 function escapeMarkdown(line: string): string {
-  return line
-    .replace(/[\\`*[\]|~]|<(?! )|&(?=[#A-Za-z0-9])|(?<![A-Za-z0-9])_|_(?![A-Za-z0-9])/g, '\\$&')
-    .replace(/(?<=[A-Za-z]):(?=\/)/g, '\\:')
-    .replace(/(?<=www)\./gi, '\\.')
-    .replace(/(?<=[A-Za-z0-9.+_-])@(?=[A-Za-z0-9])/g, ' @ ')
-    .replace(/^(?:[#>=]|[-+](?=[-+ ]|$))|(?<![#\\])#+$/, '\\$&')
-    .replace(/^(\d{1,9})(?=[.)](?: |$))/, '$1\\');
+  return (
+    line
+      // GFM looks for e-mail addresses after it has taken the backslashes away: only a space stops it.
+      .replace(/(?<=[A-Za-z0-9.+_-])@(?=[A-Za-z0-9][A-Za-z0-9_-]*\.)/g, ' @ ')
+      .replace(/[\\`*[\]|~]|<(?! )|&(?=[#A-Za-z0-9])|(?<![A-Za-z0-9])_|_(?![A-Za-z0-9])/g, '\\$&')
+      .replace(/(?<=[A-Za-z]):(?=\/)/g, '\\:')
+      .replace(/(?<=www)\./gi, '\\.')
+      .replace(/^(?:[#>=]|[-+](?=[-+ ]|$))|(?<![#\\])#+$/, '\\$&')
+      .replace(/^(\d{1,9})(?=[.)](?: |$))/, '$1\\')
+  );
 }

@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { Fact } from '../../src/findings/fact.js';
 import { holds } from '../../src/findings/holds.js';
 import { type NamedRule, runEngine } from '../../src/findings/run-engine.js';
+import type { Condition, Test } from '../../src/rulebase/condition.js';
 import { mentions } from '../../src/rulebase/mentions.js';
-import type { Condition, Test } from '../../src/rulebase/records.js';
 import { facts } from './given.js';
 
 const words = fc.constantFrom('red', 'blue', 'green', '');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { holds } from '../../src/findings/holds.js';
-import type { Condition, Operator, Scalar } from '../../src/rulebase/records.js';
+import type { Condition, Operator, Scalar } from '../../src/rulebase/condition.js';
 import { is } from '../ranking/literals.js';
 import { facts } from './given.js';
 

@@ -10,13 +10,14 @@ const rules = ruleBase({
     finding('light', 'ask-light', usual),
     finding('lamp', 'ask-lamp', usual, { repeats: { finding: 'light', agrees: {} } }),
     finding('port', 'ask-port', usual),
+    finding('by-lead', 'ask-lead', usual, { circumstance: true }),
     finding('by-default', 'ask-default', usual, {
       defaults: [{ from: 'power', to: 'power', sign: { dark: 'mostly' } }],
     }),
   ],
   causes: [
     cause('no-supply', { signs: { light: { dark: 'mostly' } } }),
-    cause('bad-lead', { stage: 'link', signs: { port: { dark: 'always' } } }),
+    cause('bad-lead', { stage: 'link', signs: { port: { dark: 'always' }, 'by-lead': { dark: 'always' } } }),
   ],
 });
 const shows = (id: string, value = 'dark'): Evidence => ({ finding: id, value, errorRate: 0.05 });
@@ -39,6 +40,10 @@ describe('what struck causes explain', () => {
 
   test('is nothing while nothing is struck', () => {
     expect(explained([], shows('light'))).toEqual([]);
+  });
+
+  test('is never a circumstance, which holds as before', () => {
+    expect(explained(['bad-lead'], shows('by-lead'), shows('port'))).toEqual(['port']);
   });
 
   test('includes what repeats it: the same thing must not count after all', () => {

@@ -1,13 +1,6 @@
-import type {
-  AnswerShape,
-  Cause,
-  Condition,
-  Finding,
-  Manifest,
-  Question,
-  Remedy,
-  RuleBase,
-} from '../../src/rulebase/records.js';
+import type { Condition } from '../../src/rulebase/condition.js';
+import type { Manifest } from '../../src/rulebase/manifest.js';
+import type { AnswerShape, Cause, Finding, Question, Remedy, RuleBase } from '../../src/rulebase/records.js';
 
 /** Minutes between the places of the tests; up to the camera is a ladder. */
 const WAYS: readonly (readonly [string, string, number])[] = [

@@ -63,10 +63,4 @@ describe('putting a rule base together', () => {
     const { faults } = assembleTexts(texts({ 'manifest.json': 'version 1' }), SCHEMAS, SMALL_NAMES);
     expect(faults.map(inShort)).toEqual(['error manifest.json  rules.not-json']);
   });
-
-  it('says which question the program needs', () => {
-    const names = { ...SMALL_NAMES, questions: ['lights', 'may-ask'] };
-    const { faults } = assemble(smallFiles(), SCHEMAS, names);
-    expect(faults).toMatchObject([{ says: { id: 'rules.question-needed', with: { question: 'may-ask' } } }]);
-  });
 });

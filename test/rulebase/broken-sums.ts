@@ -45,6 +45,11 @@ export const BROKEN_SUMS: readonly Broken[] = [
     faults: [`error ${PASSWORD} /signs/phone-side rules.nothing-to-share`],
   },
   {
+    name: 'no fault where nothing is left to share',
+    changes: [{ file: SUPPLY, at: '/signs/phone-side', value: { good: 'half', bad: 'half' } }],
+    faults: [],
+  },
+  {
     name: 'a default over 1',
     changes: [{ file: LIFE, at: '/defaults/0/sign', value: { lit: 'mostly', dark: 'half' } }],
     faults: [`error ${LIFE} /defaults/0/sign rules.signs-over-one`],

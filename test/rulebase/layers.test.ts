@@ -43,6 +43,12 @@ describe('layers of findings', () => {
     expect(() => layersOf(ring)).toThrow('one -> two -> three -> one');
   });
 
+  it('names the same ring whatever the order', () => {
+    const knot = [finding('a', ['c', 'b']), finding('c', ['a']), finding('b', ['a'])];
+    expect(cyclesIn(findingDependencies(knot))).toEqual([['a', 'b', 'a']]);
+    expect(cyclesIn(findingDependencies([...knot].reverse()))).toEqual([['a', 'b', 'a']]);
+  });
+
   it('does not depend on the order of the findings', () => {
     const chain = [finding('c', ['b']), finding('b', ['a']), finding('a', ['q'])];
     expect(layersOf(chain)).toEqual([['a'], ['b'], ['c']]);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { inWords } from '../../src/messages/say.js';
 import { checkShape } from '../../src/rulebase/check-shape.js';
-import { KINDS, OPERATORS } from '../../src/rulebase/records.js';
+import { OPERATORS } from '../../src/rulebase/condition.js';
+import { KINDS } from '../../src/rulebase/records.js';
 import { type Broken, faultsAfter, inShort } from './broken.js';
 import { readSchemas, smallFiles } from './small-rule-base.js';
 

@@ -1,4 +1,4 @@
-import type { Manifest } from '../../src/rulebase/records.js';
+import type { Manifest } from '../../src/rulebase/manifest.js';
 
 export const SMALL_MANIFEST: Manifest = {
   version: '0.0.1',

@@ -161,7 +161,7 @@ export const SMALL: RuleBase = {
   retired: [],
 };
 
-export const SMALL_NAMES: CodeNames = { sums: ['address-kind', 'same-address'], questions: ['lights'] };
+export const SMALL_NAMES: CodeNames = { sums: ['address-kind', 'same-address'] };
 
 /** The same as files; a fresh copy each time. */
 export function smallFiles(): readonly RuleFile[] {

@@ -96,7 +96,6 @@ export const RULES_WORDS = {
     'The question waits for its own answer, so it is never asked. Name another question or fact.',
   'rules.question-idle':
     'Nothing depends on this question. Name it in the asks of a finding or in a condition, or take it out.',
-  'rules.question-needed': 'The program needs a question with the id {question}. Add it.',
   'rules.kit-needs-several':
     'A question for the kit at hand needs the answer type "several". Change the type, or take part out.',
   'rules.kit-not-asked':

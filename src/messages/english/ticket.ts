@@ -33,7 +33,7 @@ export const TICKET_WORDS = {
   'ticket.part': 'Part of the picture path',
   'ticket.chance': 'Chance',
   'ticket.decibans':
-    'The reasons are weighed in decibans: +10 makes the odds ten times longer for a cause, -10 ten times longer against it, and 3 is about a factor of two. Each weight is what a finding adds to all the others, so the weights need not add up.',
+    'The reasons are weighed in decibans: +10 makes the odds of a cause ten times as high, -10 a tenth as high, and +3 about doubles them. Each weight is what a finding adds when all the others are known, so the weights need not add up.',
   'ticket.ranked': '{rank}. {cause}',
   'ticket.for': 'Speaks for it:',
   'ticket.against': 'Speaks against it:',
@@ -49,7 +49,8 @@ export const TICKET_WORDS = {
   'ticket.defect-points': 'Points to: {cause}',
 
   'ticket.works': 'What works',
-  'ticket.path-good': 'Good on the picture path: {stages}',
+  'ticket.path': 'On the picture path:',
+  'ticket.path-good': 'Good: {stages}',
   'ticket.path-faulty': 'At fault: {stages}',
   'ticket.path-suspect': 'Suspect: {stages}',
   'ticket.path-unseen': 'Not looked at: {stages}',

@@ -1,6 +1,6 @@
+import type { Condition, Test } from '../condition.js';
 import type { Draft } from '../draft.js';
 import { pointer } from '../pointer.js';
-import type { Condition, Test } from '../records.js';
 
 /** A condition with the place it stands at. */
 export interface PlacedCondition {

@@ -1,9 +1,9 @@
 import type { Sentence } from '../../messages/say.js';
+import type { Scalar } from '../condition.js';
 import type { Draft } from '../draft.js';
 import { error, type RuleFault } from '../fault.js';
 import type { Known } from '../known.js';
 import { pointer } from '../pointer.js';
-import type { Scalar } from '../records.js';
 import { shown } from '../shown.js';
 import { conditionsOf, type PlacedTest, testsOf } from './conditions-of.js';
 import { mustExist, unknownName } from './exists.js';

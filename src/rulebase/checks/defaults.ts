@@ -1,8 +1,9 @@
 import type { Draft } from '../draft.js';
 import { error, type RuleFault } from '../fault.js';
 import type { Known } from '../known.js';
+import type { Stage } from '../manifest.js';
 import { pointer } from '../pointer.js';
-import type { Stage, StageDefault, StageId } from '../records.js';
+import type { StageDefault, StageId } from '../records.js';
 
 /** The stages a default speaks for: those of its range, on its side of the fork if it names one. */
 export function stagesOf(stages: readonly Stage[], { from, to, side }: StageDefault): readonly StageId[] {

@@ -1,5 +1,5 @@
+import type { Operator } from '../condition.js';
 import type { Known } from '../known.js';
-import type { Operator } from '../records.js';
 
 /** What a condition can ask of a question, a fact or a finding. */
 export type Operand =

@@ -22,9 +22,6 @@ export function checkQuestions(draft: Draft, known: Known): readonly RuleFault[]
         error(file, '/opening', { id: 'rules.opening-twice', with: { opening: number } }),
       ),
     ...checkBearing(draft, known),
-    ...known.code.questions
-      .filter((id) => !known.ids.questions.has(id))
-      .map((id) => error('questions', '', { id: 'rules.question-needed', with: { question: id } })),
   ];
 }
 
@@ -62,7 +59,6 @@ function checkBearing(draft: Draft, known: Known): readonly RuleFault[] {
   // An unread file may be the one that uses the question.
   if (!known.whole) return [];
   const used = new Set([
-    ...known.code.questions,
     ...draft.findings.flatMap(({ record }) => record.asks),
     ...conditionsOf(draft).flatMap(({ condition }) =>
       mentions(condition).flatMap((id) => [...questionsBehind(id, known)]),

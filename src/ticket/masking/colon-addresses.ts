@@ -35,12 +35,13 @@ function isIpv6(text: string): boolean {
 
 /**
  * Link-local (RFC 4291, section 2.5.6) and unique local addresses (RFC 4193) stay legible but for a MAC in
- * them (RFC 4291, appendix A); so do `::`, `::1`, `::ffff` and multicast. All others keep their first group.
+ * them (RFC 4291, appendix A); so do `::`, `::1`, multicast, and
+ * what stands before an IPv4 address. All others keep their first group.
  */
 function maskIpv6(text: string): string {
   if (/^(?:fe[89ab][0-9a-f]|f[cd][0-9a-f]{2}):/i.test(text)) {
     return text.replace(/(?:[0-9a-f]{1,4}:)[0-9a-f]{0,2}ff:fe[0-9a-f]{0,2}:(?=[0-9a-f]{1,4}$)/i, 'x:x:x:');
   }
-  if (/^(?:::[0-9a-f]{0,4}$|ff[0-9a-f]{2}:)/i.test(text)) return text;
+  if (/^(?:::[0-9a-f]{0,4}$|64:ff9b::$|ff[0-9a-f]{2}:)/i.test(text)) return text;
   return text.startsWith('::') ? '::x' : `${text.slice(0, text.indexOf(':'))}:x::x`;
 }

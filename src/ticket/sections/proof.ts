@@ -30,6 +30,7 @@ function works({ works, path }: Diagnosis, pen: Pen): string {
   return section(
     say('ticket.works'),
     bullets(works.map(({ says }) => pen.ours(says))),
+    path.length === 0 ? '' : say('ticket.path'),
     bullets((['good', 'faulty', 'suspect', 'unseen'] as const).flatMap(stages)),
   );
 }

@@ -7,7 +7,7 @@ import type { TicketInput, Tried } from '../ticket-input.js';
 export function triedSections({ tried, notes }: TicketInput, pen: Pen): string {
   return blocks(
     section(say('ticket.tried'), numbered(tried.map((one) => trial(one, pen)))),
-    section(say('ticket.notes'), bullets(notes.map((note) => pen.typed(note)))),
+    section(say('ticket.notes'), bullets(notes.map((note) => pen.typed(note)).filter((note) => note !== ''))),
   );
 }
 
