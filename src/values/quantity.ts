@@ -25,6 +25,12 @@ export function parseNumber(text: string, unit: string, min: number, max: number
   return other === undefined ? ok(one) : problem(twoReadings(range.text, one, other));
 }
 
+/** The unit a person typed after one number, as typed; `''` where there is none or no number was read. */
+export function typedUnit(text: string): string {
+  const tidied = tidy(text);
+  return tidied.ok ? (NUMBER_AND_UNIT.exec(withoutEnds(tidied.value))?.[3] ?? '') : '';
+}
+
 interface Range {
   readonly text: string;
   readonly unit: string;

@@ -10,8 +10,8 @@ export interface Reference {
   readonly status: 'found' | 'from-memory';
 }
 
-const ROWS: readonly Reference[] = JSON.parse(
-  readFileSync(new URL('../references/addresses.json', import.meta.url), 'utf8'),
+const ROWS: readonly Reference[] = ['addresses.json', 'addresses-ipv6.json'].flatMap((file) =>
+  JSON.parse(readFileSync(new URL(`../references/${file}`, import.meta.url), 'utf8')),
 );
 
 /** The rows whose id begins so. Throws when there is none: a test over no rows proves nothing. */

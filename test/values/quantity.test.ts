@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inWords, type MessageId } from '../../src/messages/say.js';
-import { parseNumber } from '../../src/values/quantity.js';
+import { parseNumber, typedUnit } from '../../src/values/quantity.js';
 
 /** Typed text, unit, what is expected, and the range where it is not the usual one. */
 type Row<T> = [text: string, unit: string, expected: T, min?: number, max?: number];
@@ -117,6 +117,22 @@ describe('a typed number', () => {
       expect(read(String(small), 'm', 0, 1e6)).toBe(Number(text.replace(',', '.')));
     },
   );
+});
+
+describe('the unit that was typed', () => {
+  test.each([
+    ['100 m', 'm'],
+    ['100m', 'm'],
+    ['"30 m"', 'm'],
+    ["30'", "'"],
+    ['0.75 mm2', 'mm2'],
+    ['-20 °C', '°C'],
+    ['100', ''],
+    ['far', ''],
+    ['', ''],
+  ])('after %j is %j', (text, unit) => {
+    expect(typedUnit(text)).toBe(unit);
+  });
 });
 
 describe('a typed number, for any text', () => {

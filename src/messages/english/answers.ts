@@ -13,6 +13,8 @@ export const ANSWER_WORDS = {
     'An answers file is one JSON object with "answers" in it: {"answers": {"camera-lights": "off"}}.',
   'answers-file.unknown-key':
     'An answers file has "answers" and, if wanted, "role". Nothing else belongs here.',
+  'answers-file.unknown-field':
+    'Beside "answer" only "origin" may stand here. Take this out, or mend its name.',
   'answers-file.role': 'The role has to be "desk" (help desk on a call) or "site" (installer on site).',
   'answers-file.origin': 'The origin of "{question}" has to be one of these: {origins}.',
   'conflict.repeats':

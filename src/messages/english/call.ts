@@ -6,6 +6,8 @@ export const CALL_WORDS = {
     'There is no remedy "{remedy}" in this rule base. The record may belong to another version.',
   'call.unknown-fault':
     'There is no spoilt check "{fault}" in this rule base. The record may belong to another version.',
+  'call.unknown-place':
+    'There is no place "{place}" in this rule base. The record may belong to another version.',
   'call.nothing-to-agree': 'The question "{question}" has no answer yet, so there is nothing to agree to.',
   'call.nothing-to-undo': 'There is nothing to go back to yet.',
   'call.yes': 'Yes',
@@ -20,6 +22,7 @@ export const CALL_WORDS = {
   'call.why.opening': 'Asked in every call: it decides which of the later questions make sense.',
   'call.why.closing': 'Someone will be sent. The next person has to know what was said to the caller.',
   'call.why.gate': 'Asked before "{remedy}" may be tried.',
+  'call.why.together': 'With up to {count} answers this is settled: {title}.',
   'call.why.apart': 'It tells apart: {first} (now {firstNow}) and {second} (now {secondNow}).',
   'call.why.effect': 'If "{value}": the first {first}, the second {second}.',
   'call.why.mends': 'It would mend: {cause} (now {now}).',

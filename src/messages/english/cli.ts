@@ -8,6 +8,7 @@ export const CLI_WORDS = {
   whydark replay RECORD           play a call record again, step by step
   whydark ticket RECORD           write the ticket of a call record
   whydark rules check [DIR]       check a rule base, every fault at once
+  whydark reckon [TOPIC]          do one sum alone: subnet, reach and others
 
   --record FILE   keep the call in this file         --json       results as JSON
   --site          for the installer on site          --unmasked   leave serials and addresses legible
@@ -15,15 +16,24 @@ export const CLI_WORDS = {
 
 Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken input file;
 3 the machine (disk, permissions); 130 interrupted, nothing lost.`,
-  'cli.unknown-command':
-    'There is no command "{command}". Did you mean "{nearest}"? "whydark --help" lists them all.',
-  'cli.unknown-option': '{problem} "whydark --help" lists what there is.',
+  'cli.unknown-command': 'There is no command "{word}". "whydark --help" lists them all.',
+  'cli.unknown-command-near':
+    'There is no command "{word}". Did you mean "{nearest}"? "whydark --help" lists them all.',
+  'cli.unknown-option': 'There is no option "{word}". "whydark --help" lists them all.',
+  'cli.unknown-option-near':
+    'There is no option "{word}". Did you mean "{nearest}"? "whydark --help" lists them all.',
+  'cli.option-wants': 'The option "{option}" needs a name after it. "whydark --help" shows which.',
+  'cli.option-alone': 'The option "{option}" stands alone, without a value.',
   'cli.file-wanted': 'The command "{command}" needs a file: whydark {command} FILE.',
   'cli.too-many': 'The command "{command}" takes nothing more than that: "{extra}" is left over.',
   'cli.no-terminal':
     'A call needs a terminal to talk through, and this is none. Without one, use: whydark diagnose FILE.',
-  'cli.not-json': '{file} is not JSON: {problem}',
   'cli.at': '{file} {pointer}: {says}',
+  'cli.at-file': '{file}: {says}',
+  'cli.grade.error': '{fault}',
+  'cli.grade.warning': '{fault} (A warning.)',
+  'cli.unwritten':
+    'The results could not be written where they were sent. The computer gives the reason as {reason}. Make room there, or send them elsewhere.',
   'cli.rules-broken':
     'The rule base in {folder} cannot be used. {count} fault(s), each on its own line above.',
   'cli.rules-fine':
@@ -47,6 +57,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.unreadable': 'Left aside: {problem}',
   'cli.resumed': 'Going on where the call stopped. {events} entries are there.',
   'cli.interrupted': 'Interrupted. Nothing is lost. Go on with: whydark call --record {file}',
+  'cli.left-open': 'The call stays open. Go on with: whydark call --record {file}',
   'cli.disk': '{problem} Nothing answered before is lost; the last answer was not kept.',
   'cli.say': 'Say',
   'cli.find': 'How',
@@ -94,6 +105,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.defect.proven': 'proven',
   'cli.defect.follows': 'follows from the numbers given',
   'cli.next': 'Next: {step}',
+  'cli.planned': 'Planned {number}: {title} ({who}; {where}; {minutes} min)',
   'cli.question': '{id}\n  {prompt}\n  {answers}',
   'cli.question-number': 'a number from {min} to {max} {unit}',
   'cli.question-yes-no': 'yes, no',

@@ -7,6 +7,7 @@ export const DIAGNOSIS_WORDS = {
   'diagnosis.nothing': 'The picture is there now. Nothing is wrong at this moment.',
   'diagnosis.restored': 'The picture is back after "{remedy}". The cause is not proven; likeliest: {cause}.',
   'diagnosis.restored-confirmed': 'The picture is back after "{remedy}". That mends one thing only: {cause}.',
+  'diagnosis.restored-sum': 'The picture is back after "{remedy}". The sum had proven the fault: {cause}.',
   'diagnosis.may-not-ask':
     'Nothing was looked into: the caller may not ask for this camera. Its owner has to call.',
   'diagnosis.out-of-scope':

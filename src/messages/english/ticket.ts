@@ -20,7 +20,7 @@ export const TICKET_WORDS = {
   'ticket.sure-not-enough': 'Not enough is known to name one cause. The likeliest has {percent}.',
   'ticket.sure-means': 'This is the chance of "{cause}", given the answers below. One answer can be wrong.',
   'ticket.confirmed':
-    'The picture is back. What brought it back mends one thing only, so the cause is confirmed.',
+    'The picture is back, and the cause is confirmed: what brought it back mends this one thing only, or a sum had proven it.',
   'ticket.unconfirmed':
     'The picture is back. What brought it back mends more than one thing, so the cause is not proven.',
   'ticket.percent': '{number} %',

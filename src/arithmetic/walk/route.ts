@@ -1,0 +1,75 @@
+import { type Address, isBlank } from '../../values/address.js';
+import { sameSubnet } from '../subnet.js';
+import { type Device, type Interface, owns } from './site.js';
+
+/** What a device does with a packet for an address. `ask` is the address it then asks for by ARP. */
+export type Choice =
+  | { readonly kind: 'here' }
+  | {
+      readonly kind: 'send';
+      readonly out: Interface;
+      readonly ask: Address;
+      readonly because: 'neighbour' | 'own-gateway' | 'route' | 'gateway';
+    }
+  | { readonly kind: 'none'; readonly why: 'no-address' | 'no-gateway' | 'gateway-outside' };
+
+interface Way {
+  readonly prefix: number;
+  readonly choice: Choice;
+}
+
+/**
+ * The way a device takes: by its own addresses and masks and its routes the longest prefix that fits
+ * (RFC 1122, section 3.3.1.1; RFC 1812, section 5.2.4.3), else its default gateway, which must be a
+ * neighbour. A gateway that is the device's own address makes every address a neighbour (seen on Linux).
+ */
+export function chooseRoute(device: Device, destination: Address): Choice {
+  if (owns(device, destination)) return { kind: 'here' };
+  const usable = device.interfaces.filter((one) => !isBlank(one.address));
+  const [first] = usable;
+  if (first === undefined) return { kind: 'none', why: 'no-address' };
+  const best = [...connected(usable, destination), ...routed(device, usable, destination)].reduce<
+    Way | undefined
+  >((longest, way) => (longest === undefined || way.prefix > longest.prefix ? way : longest), undefined);
+  return best?.choice ?? byDefault(device, usable, first, destination);
+}
+
+function connected(interfaces: readonly Interface[], destination: Address): readonly Way[] {
+  return interfaces
+    .filter((out) => sameSubnet(out.address, out.mask, destination))
+    .map((out) => ({
+      prefix: out.mask.prefix,
+      choice: { kind: 'send', out, ask: destination, because: 'neighbour' },
+    }));
+}
+
+function routed({ routes = [] }: Device, interfaces: readonly Interface[], destination: Address) {
+  return routes
+    .filter((route) => sameSubnet(route.address, route.mask, destination))
+    .flatMap(({ mask, via }): readonly Way[] => {
+      const out = neighbourOf(interfaces, via);
+      if (out === undefined) return [];
+      return [{ prefix: mask.prefix, choice: { kind: 'send', out, ask: via, because: 'route' } }];
+    });
+}
+
+function byDefault(
+  device: Device,
+  interfaces: readonly Interface[],
+  first: Interface,
+  destination: Address,
+): Choice {
+  const { gateway } = device;
+  if (gateway === undefined || isBlank(gateway)) return { kind: 'none', why: 'no-gateway' };
+  const own = interfaces.find((one) => one.address.bits === gateway.bits);
+  if (own !== undefined) return { kind: 'send', out: own, ask: destination, because: 'own-gateway' };
+  const out = neighbourOf(interfaces, gateway);
+  if (out !== undefined) return { kind: 'send', out, ask: gateway, because: 'gateway' };
+  if (device.takesOutsideGateway === true)
+    return { kind: 'send', out: first, ask: gateway, because: 'gateway' };
+  return { kind: 'none', why: 'gateway-outside' };
+}
+
+function neighbourOf(interfaces: readonly Interface[], address: Address): Interface | undefined {
+  return interfaces.find((one) => sameSubnet(one.address, one.mask, address));
+}

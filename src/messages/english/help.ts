@@ -1,0 +1,61 @@
+/** The help of each command: what it does, what it takes, an example that works. */
+export const HELP_WORDS = {
+  'help.call': `whydark call [--record FILE] [--site] [--rules DIR] [--unmasked]
+
+Holds a call on this terminal: shows the words to say, takes the answers, and
+writes the ticket to standard output when the call is closed. Every answer is
+on the disk before the next step shows. Calls that were not closed are offered
+first.
+
+  --record FILE   keep this call in FILE, or go on with the call in it
+  --site          the installer is on site: steps up a ladder are shown too
+  --rules DIR     use the rule base in this folder
+  --unmasked      leave serials and addresses legible in the ticket
+
+Keys: a digit answers, a letter commands. Where text is typed, Esc opens the
+commands.
+
+Example: whydark call > ticket.md`,
+  'help.diagnose': `whydark diagnose FILE [--json] [--site] [--rules DIR]
+
+Diagnoses from a file of answers, without a person. FILE is JSON; - reads
+standard input. null is "can't tell". "whydark questions" lists the ids.
+
+  --json   the diagnosis as JSON (format 1, dist/schema/diagnosis.schema.json)
+  --site   for the installer on site
+
+Example: echo '{"answers":{"port-light":"all-dark"}}' | whydark diagnose -`,
+  'help.questions': `whydark questions [--json] [--rules DIR]
+
+Lists every question: its id, the words to say, and what it can be answered
+with.
+
+Example: whydark questions --json`,
+  'help.replay': `whydark replay RECORD [--json] [--rules DIR]
+
+Plays a call record again, step by step, and says where it ends. Changes
+nothing. A record made with another rule base wants that one: --rules DIR.
+
+Example: whydark replay transcripts-demo/02-lead-not-clicked-in/record.jsonl`,
+  'help.ticket': `whydark ticket RECORD [--unmasked] [--rules DIR]
+
+Writes the ticket of a call record, as markdown. Serial numbers, MAC and public
+addresses, e-mail addresses, phone numbers and keys are masked.
+
+  --unmasked   leave them legible
+
+Example: whydark ticket transcripts-demo/02-lead-not-clicked-in/record.jsonl`,
+  'help.rules': `whydark rules check [DIR] [--json]
+
+Checks a rule base and names every fault at once: file, place, what to write
+instead. DIR is "rules" where none is given. Ends with status 1 where there is
+an error.
+
+Example: whydark rules check rules`,
+  'help.reckon': `whydark reckon TOPIC [--INPUT VALUE ...] [--json]
+
+Does one sum and shows it line by line, with units and sources. What is not
+given is asked for on a terminal. "whydark reckon" alone lists the topics.
+
+Example: whydark reckon subnet --address 172.23.40.21 --mask 255.255.255.0`,
+} as const;
