@@ -2,9 +2,12 @@ import type { CauseId, FindingId, RuleBase } from '../rulebase/records.js';
 import type { Evidence } from './evidence.js';
 import type { Model } from './model.js';
 
+/** From this many times the usual share on, a cause explains a value: about three decibans, a weight one can feel. */
+export const EXPLAINS_FROM = 2;
+
 /**
  * The findings that struck causes explain: those for which such a cause has a sign of its own and the value seen
- * is likelier under it than usual, with whatever says the same thing (`repeats`). They are spent; what is still
+ * is at least twice as likely under it as usual (a lit socket light explains nothing), with whatever says the same thing (`repeats`). They are spent; what is still
  * wrong has to be found in the others. A circumstance (a lead or Wi-Fi?) holds as before and is never spent.
  */
 export function explainedBy(
@@ -22,7 +25,7 @@ export function explainedBy(
       return struck.some((id) => {
         const own = rules.causes.find((cause) => cause.id === id)?.signs[finding];
         const at = model.hypotheses.findIndex((one) => one.id === id);
-        return own !== undefined && (row?.[at] ?? 0) > usual;
+        return own !== undefined && (row?.[at] ?? 0) >= EXPLAINS_FROM * usual;
       });
     })
     .map(({ finding }) => groupOf(finding));

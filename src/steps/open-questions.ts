@@ -1,6 +1,5 @@
 import { holds } from '../findings/holds.js';
 import type { Condition } from '../rulebase/condition.js';
-import { mentions } from '../rulebase/mentions.js';
 import type { FactId, Question, QuestionId, RuleBase, Who } from '../rulebase/records.js';
 import { passKey, type Situation } from './situation.js';
 
@@ -18,24 +17,6 @@ export function canDo(
   job: { readonly who: Who; readonly needs?: readonly string[] },
 ): boolean {
   return situation.hands.has(job.who) && (job.needs ?? []).every((item) => situation.kit.has(item));
-}
-
-/**
- * Whether a condition that is not known yet can still come true: every fact it needs is right, or has a question
- * behind it that nobody has asked. What was asked and answered *can't tell* stays unknown.
- */
-export function couldHold(
-  situation: Pick<Situation, 'rules' | 'settled' | 'answers'>,
-  condition: Condition,
-  wanted = true,
-): boolean {
-  const could = (want: boolean) => (part: Condition) => couldHold(situation, part, want);
-  if ('all' in condition) return wanted ? condition.all.every(could(true)) : condition.all.some(could(false));
-  if ('any' in condition) return wanted ? condition.any.some(could(true)) : condition.any.every(could(false));
-  if ('not' in condition) return couldHold(situation, condition.not, !wanted);
-  const held = holds(condition, situation.settled.facts);
-  if (held !== undefined) return held === wanted;
-  return questionsBehind(situation.rules, condition.fact).some((id) => !situation.answers.has(id));
 }
 
 /**
@@ -57,24 +38,63 @@ function gather(
   group: Question[],
   above: readonly QuestionId[],
 ): boolean {
-  const { rules, answers, settled, passed } = situation;
+  const { rules, answers, passed } = situation;
   const answer = answers.get(id);
   if (answer) return answer.value.kind !== 'cant-tell';
   if (group.some((one) => one.id === id)) return true;
   const question = rules.questions.find((one) => one.id === id);
   if (!question || above.includes(id) || passed.has(passKey('ask', id)) || !canDo(situation, question))
     return false;
-  const sensible = question.when ? holds(question.when, settled.facts) : true;
-  if (sensible === false) return false;
-  if (sensible === undefined && question.when) {
-    if (!couldHold(situation, question.when)) return false;
-    const first = mentions(question.when)
-      .filter((fact) => !settled.facts.has(fact))
-      .flatMap((fact) => questionsBehind(rules, fact))
-      .filter((one) => !answers.has(one));
-    if (first.length === 0 || !first.every((one) => gather(situation, one, group, [...above, id])))
-      return false;
-  }
+  if (question.when && !gatherFor(situation, question.when, true, group, [...above, id])) return false;
   group.push(question);
   return true;
+}
+
+/**
+ * The questions that would decide whether these conditions hold, in the order to ask them; none where they all
+ * hold already. Where one of several parts is enough, the one that takes the fewest minutes. `undefined` where
+ * they can't come true: one is false, or rests on something that was asked and nobody could tell.
+ */
+export function groupToDecide(
+  situation: Situation,
+  conditions: readonly Condition[],
+): readonly Question[] | undefined {
+  const group: Question[] = [];
+  return conditions.every((one) => gatherFor(situation, one, true, group, [])) ? group : undefined;
+}
+
+/** Adds what would let a condition come out as wanted; false where nothing would (the group is then of no use). */
+function gatherFor(
+  situation: Situation,
+  condition: Condition,
+  wanted: boolean,
+  group: Question[],
+  above: readonly QuestionId[],
+): boolean {
+  const held = holds(condition, situation.settled.facts);
+  if (held !== undefined) return held === wanted;
+  if ('not' in condition) return gatherFor(situation, condition.not, !wanted, group, above);
+  if ('fact' in condition) {
+    const behind = questionsBehind(situation.rules, condition.fact);
+    return (
+      behind.some((id) => !situation.answers.has(id)) &&
+      behind.every((id) => gather(situation, id, group, above))
+    );
+  }
+  const parts = 'all' in condition ? condition.all : condition.any;
+  if ('all' in condition === wanted)
+    return parts.every((part) => gatherFor(situation, part, wanted, group, above));
+  const cheapest = parts
+    .map((part): { able: boolean; with: Question[] } => {
+      const tried = [...group];
+      return { able: gatherFor(situation, part, wanted, tried, above), with: tried };
+    })
+    .filter(({ able }) => able)
+    .sort((a, b) => minutesOf(a.with) - minutesOf(b.with))[0];
+  if (cheapest) group.splice(0, group.length, ...cheapest.with);
+  return cheapest !== undefined;
+}
+
+function minutesOf(questions: readonly Question[]): number {
+  return questions.reduce((sum, { minutes }) => sum + minutes, 0);
 }

@@ -1,7 +1,5 @@
-import { holds } from '../findings/holds.js';
-import { mentions } from '../rulebase/mentions.js';
 import type { Question, Remedy } from '../rulebase/records.js';
-import { canDo, couldHold, groupFor, questionsBehind } from './open-questions.js';
+import { canDo, groupToDecide } from './open-questions.js';
 import type { Try } from './repair-plan.js';
 import { passKey, type Situation } from './situation.js';
 
@@ -36,20 +34,9 @@ export function openRemedies(situation: Situation): readonly OpenRemedy[] {
  * it makes sense. `undefined` where it may not: a condition is false, or stays unknown whatever is asked.
  */
 function gateQuestions(situation: Situation, remedy: Remedy): readonly Question[] | undefined {
-  const { settled, passed, tried, rules, answers } = situation;
+  const { passed, tried } = situation;
   if (tried.has(remedy.id) || passed.has(passKey('try', remedy.id)) || !canDo(situation, remedy))
     return undefined;
   const conditions = [remedy.when, remedy.gate?.condition].filter((one) => one !== undefined);
-  const held = conditions.map((condition) => holds(condition, settled.facts));
-  if (held.includes(false) || !conditions.every((condition) => couldHold(situation, condition)))
-    return undefined;
-  if (!held.includes(undefined)) return [];
-  const first = conditions
-    .filter((_, at) => held[at] === undefined)
-    .flatMap(mentions)
-    .filter((fact) => !settled.facts.has(fact))
-    .flatMap((fact) => questionsBehind(rules, fact))
-    .filter((id) => !answers.has(id));
-  const group = groupFor(situation, first);
-  return group && group.length > 0 ? group : undefined;
+  return groupToDecide(situation, conditions);
 }

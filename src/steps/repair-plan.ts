@@ -39,18 +39,20 @@ export function greedyPlan(
   const open = new Set(tries);
   const visit = visitMinutes(manifest);
   const order: Try[] = [];
-  let alive = left.reduce((sum, p) => sum + p, 0);
+  let alive = massLeft(left);
   const least = LEAST_CHANCE * alive;
   let spent = 0;
   let place = here;
   let best = { minutes: alive * visit, length: 0 };
-  while (open.size > 0) {
+  // Whatever else is tried, no less will be spent than now, and a visit is due for what no remedy mends.
+  const never = massLeft(afterAll(left, tries)) * visit;
+  while (open.size > 0 && spent + never < best.minutes) {
     const next = mostPromising(left, place, open, manifest, least);
     if (!next) break;
     open.delete(next.attempt);
     order.push(next.attempt);
     spent += alive * next.minutes;
-    for (const [h, chance] of next.attempt.mends) left[h] = (left[h] ?? 0) * (1 - chance);
+    mend(left, next.attempt);
     alive -= next.chance;
     place = placeAfter(place, next.attempt.place);
     const minutes = spent + alive * visit;
@@ -62,19 +64,41 @@ export function greedyPlan(
 function mostPromising(
   left: readonly number[],
   place: PlaceId,
-  open: ReadonlySet<Try>,
+  open: Set<Try>,
   manifest: Manifest,
   least: number,
 ): { readonly attempt: Try; readonly chance: number; readonly minutes: number } | undefined {
   let best: { attempt: Try; chance: number; minutes: number } | undefined;
+  const ways = new Map<PlaceId, number>();
   for (const attempt of open) {
     const chance = chanceOf(attempt, left);
-    if (chance < least) continue;
-    const minutes = attempt.minutes + wayMinutes(manifest, place, attempt.place);
+    // A chance only shrinks as others are tried, so this one is done with.
+    if (chance < least) {
+      open.delete(attempt);
+      continue;
+    }
+    const way = ways.get(attempt.place) ?? wayMinutes(manifest, place, attempt.place);
+    ways.set(attempt.place, way);
+    const minutes = attempt.minutes + way;
     if (!best || chance * best.minutes > best.chance * minutes * (1 + NOISE))
       best = { attempt, chance, minutes };
   }
   return best;
+}
+
+/** Takes out of what is left of each hypothesis what this mends. */
+function mend(left: number[], attempt: Try): void {
+  for (const [h, chance] of attempt.mends) left[h] = (left[h] ?? 0) * (1 - chance);
+}
+
+function afterAll(probabilities: readonly number[], tries: readonly Try[]): readonly number[] {
+  const left = [...probabilities];
+  for (const attempt of tries) mend(left, attempt);
+  return left;
+}
+
+function massLeft(left: readonly number[]): number {
+  return left.reduce((sum, p) => sum + p, 0);
 }
 
 /** The chance that this brings the picture back, given what is left of each hypothesis. */
@@ -137,7 +161,7 @@ function shortlist(
   manifest: Manifest,
 ): readonly Try[] {
   const greedy = greedyPlan(p, here, tries, manifest).order;
-  const least = LEAST_CHANCE * p.reduce((sum, one) => sum + one, 0);
+  const least = LEAST_CHANCE * massLeft(p);
   const rest = tries
     .filter((attempt) => !greedy.includes(attempt) && chanceOf(attempt, p) >= least)
     .sort(
@@ -149,11 +173,8 @@ function shortlist(
 function aliveAfter(probabilities: readonly number[], chosen: readonly Try[]): readonly number[] {
   const alive: number[] = [];
   for (let done = 0; done < 1 << chosen.length; done++) {
-    const left = [...probabilities];
-    chosen.forEach((attempt, i) => {
-      if (done & (1 << i)) for (const [h, chance] of attempt.mends) left[h] = (left[h] ?? 0) * (1 - chance);
-    });
-    alive.push(left.reduce((sum, p) => sum + p, 0));
+    const tried = chosen.filter((_, i) => done & (1 << i));
+    alive.push(massLeft(afterAll(probabilities, tried)));
   }
   return alive;
 }

@@ -39,6 +39,7 @@ describe('the error rate of a finding', () => {
     const one = { rate: 0.005, paste: 'p1' };
     expect(combinedErrorRate([one, one, one])).toBeCloseTo(0.005, 12);
     expect(combinedErrorRate([one, { rate: 0.3, paste: 'p1' }])).toBeCloseTo(0.3, 12);
+    expect(combinedErrorRate([{ rate: 0.3, paste: 'p1' }, one])).toBeCloseTo(0.3, 12);
     expect(combinedErrorRate([one, { rate: 0.005, paste: 'p2' }])).toBeCloseTo(1 - 0.995 ** 2, 12);
     expect(combinedErrorRate([one, { rate: 0.05 }])).toBeCloseTo(1 - 0.995 * 0.95, 12);
   });
