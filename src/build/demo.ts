@@ -22,14 +22,14 @@ export async function compareDemo(
   { rules, digest }: LoadedRules,
 ): Promise<readonly string[]> {
   const expected: Expected = JSON.parse(readFileSync(join(folder, 'expected.json'), 'utf8'));
-  const { header, events } = readRecord(join(folder, 'record.jsonl'), VERSION);
+  const { header, events, torn } = readRecord(join(folder, 'record.jsonl'), VERSION);
   if (header.rules.digest !== digest)
     return [`the record belongs to rule base ${header.rules.digest.slice(0, 12)}`];
   const result = await replay(rules, digest, header, events);
   if (!result.ok) return [inWords(result.problem)];
   const { verdict } = diagnosisOf(result.value);
   const remedy = result.value.state.trials[0]?.remedy ?? null;
-  const differences: string[] = [];
+  const differences: string[] = torn ? [`line ${torn.line} of record.jsonl is cut off`] : [];
   const differ = (what: string, wanted: unknown, got: unknown): void => {
     if (wanted !== got) differences.push(`${what}: expected ${wanted}, got ${got}`);
   };

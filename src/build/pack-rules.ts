@@ -1,6 +1,7 @@
 import { cpSync, mkdirSync, realpathSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import diagnosisSchema from '../diagnosis/diagnosis.schema.json' with { type: 'json' };
 import { attempt, InputFault, MachineFault } from '../files/faults.js';
 import { checkRuleFolder } from '../files/load-rules.js';
 import { printable } from '../files/printable.js';
@@ -42,6 +43,7 @@ export async function packInto(root: string, say: (line: string) => void): Promi
     writeFileSync(join(dist, 'rules.json'), built.text);
     writeFileSync(join(dist, 'rules.digest'), `${built.digest}\n`);
     cpSync(join(rules, 'schema'), join(dist, 'schema'), { recursive: true });
+    writeFileSync(join(dist, 'schema', 'diagnosis.schema.json'), JSON.stringify(diagnosisSchema, null, 2));
   });
   return 0;
 }

@@ -77,7 +77,7 @@ export async function playScript(
   };
   while (call.state.closed === undefined) {
     if (events.length > LONGEST) throw new Error(`${script.title}: the call never ends`);
-    if (events.length === script.stopAfter) {
+    if (script.stopAfter !== undefined && events.length >= script.stopAfter) {
       await happen({ type: 'closed', how: 'stopped' });
       break;
     }

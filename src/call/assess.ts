@@ -7,8 +7,8 @@ import type { KitId, RuleBase, Who } from '../rulebase/records.js';
 import { nextStep } from '../steps/next-step.js';
 import type { Situation } from '../steps/situation.js';
 import type { Step } from '../steps/step.js';
-import { knownOf } from './known-of.js';
-import type { CallState } from './state.js';
+import { hasChanged, knownOf } from './known-of.js';
+import { type CallState, disputedOf } from './state.js';
 
 /** What follows from a state: findings, ranking, contradictions. */
 export interface Assessment {
@@ -21,7 +21,7 @@ export interface Assessment {
 
 /** Settles the findings and ranks the causes. Findings spent in an earlier epoch say nothing. */
 export async function assess(rules: RuleBase, model: Model, state: CallState): Promise<Assessment> {
-  const settled = await settle(rules, state.answers, state.disputed);
+  const settled = await settle(rules, state.answers, disputedOf(state));
   const evidence = [...settled.findings.values()]
     .filter(({ finding }) => !state.spent.has(finding))
     .map(({ finding, value, errorRate }) => ({ finding, value, errorRate }))
@@ -37,7 +37,10 @@ const SITE: ReadonlySet<Who> = new Set<Who>(['anyone', 'owner', 'installer']);
 export function situationOf(rules: RuleBase, state: CallState, assessed: Assessment): Situation {
   const tried = new Set(
     rules.remedies
-      .filter((remedy) => state.tried.get(remedy.id) === knownOf(remedy, assessed.settled.facts))
+      .filter((remedy) => {
+        const then = state.tried.get(remedy.id);
+        return then !== undefined && !hasChanged(then, knownOf(remedy, assessed.settled.facts));
+      })
       .map(({ id }) => id),
   );
   return {
@@ -54,7 +57,7 @@ export function situationOf(rules: RuleBase, state: CallState, assessed: Assessm
     passed: state.passed,
     tried,
     askedBefore: state.askedBefore,
-    left: state.left,
+    left: new Set([...state.left, ...state.kept.keys()]),
   };
 }
 

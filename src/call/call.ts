@@ -43,16 +43,18 @@ export async function advance(call: Call, event: CallEvent): Promise<Result<Call
 /**
  * The call after all these events, as if they had come one by one: the same record and rule base give the same
  * call. Assesses only where an event looks at the assessment, so that a long record opens at once.
+ * A diagnosis without a person skips the opening: what it does not know is asked only where it pays.
  */
 export async function replay(
   rules: RuleBase,
   digest: string,
   header: CallHeader,
   events: readonly CallEvent[],
+  options: { readonly opening: 'asked' | 'skipped' } = { opening: 'asked' },
 ): Promise<Result<Call>> {
   const model = modelOf(rules);
   const held = holding(events);
-  let state = freshState(header);
+  let state = options.opening === 'asked' ? freshState(header) : withoutOpening(rules, freshState(header));
   let assessed = await assess(rules, model, state);
   for (const event of held) {
     if (event.type === 'tried' || event.type === 'kept') assessed = await assess(rules, model, state);
@@ -72,6 +74,11 @@ export function diagnosisOf(call: Call): Diagnosis {
     step,
     ...(state.restoredBy === undefined ? {} : { restoredBy: state.restoredBy }),
   });
+}
+
+function withoutOpening(rules: RuleBase, state: CallState): CallState {
+  const opening = rules.questions.filter((question) => question.opening !== undefined);
+  return { ...state, askedBefore: new Set(opening.map(({ id }) => id)) };
 }
 
 async function see(rules: RuleBase, digest: string, model: Model, state: CallState): Promise<Call> {

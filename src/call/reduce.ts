@@ -1,4 +1,4 @@
-import type { Answer, RawAnswer } from '../answers/answer.js';
+import { type Answer, isCantTell, type RawAnswer } from '../answers/answer.js';
 import { parseAnswer } from '../answers/parse-answer.js';
 import { factorsWhenBack, factorsWhenStillDark } from '../ranking/after-remedy.js';
 import { explainedBy } from '../ranking/explained.js';
@@ -8,7 +8,7 @@ import { ok, problem, type Result } from '../values/result.js';
 import type { Assessment } from './assess.js';
 import type { CallEvent } from './events.js';
 import { knownOf } from './known-of.js';
-import type { CallState } from './state.js';
+import { type CallState, READ_BACK } from './state.js';
 
 /**
  * The events that hold: each `undone` takes back the last one before it that still held.
@@ -33,28 +33,27 @@ export function reduce(
   event: CallEvent,
   assessed: Assessment,
 ): Result<CallState> {
-  const after = state;
   switch (event.type) {
     case 'answered':
-      return answered(rules, after, event);
+      return answered(rules, state, event);
     case 'agreed':
-      return agreed(after, event.question);
+      return agreed(state, event.question);
     case 'noted':
-      return ok({ ...after, notes: [...after.notes, event.text] });
+      return ok({ ...state, notes: [...state.notes, event.text] });
     case 'tried':
-      return tried(rules, after, event, assessed);
+      return tried(rules, state, event, assessed);
     case 'passed-over':
-      return ok({ ...after, passed: plus(after.passed, event.step) });
+      return ok({ ...state, passed: plus(state.passed, event.step) });
     case 'kept':
-      return ok(kept(after, event.contradiction, assessed));
+      return ok(kept(state, event.contradiction, assessed));
     case 'tester-dealt':
-      return testerDealt(rules, after, event);
+      return testerDealt(rules, state, event);
     case 'moved':
-      return ok({ ...after, here: event.place });
+      return moved(rules, state, event.place);
     case 'closed':
-      return ok({ ...after, closed: event.how });
+      return ok({ ...state, closed: event.how });
     default:
-      return ok(after);
+      return ok(state);
   }
 }
 
@@ -86,9 +85,25 @@ function answered(
     askedBefore: plus(state.askedBefore, question.id),
     here: placeOf(question, answer) ?? placeAfter(state.here, question.place),
     lastStage: question.stage,
-    left: minus(state.left, `read-back:${question.id}`),
-    disputed: minus(state.disputed, question.id),
+    kept: keptWithout(state, [question.id]),
+    spent: spentWithout(rules, state, question.id),
   });
+}
+
+/** What is said anew is seen anew: a finding that rests on it speaks again. */
+function spentWithout(rules: RuleBase, { spent }: CallState, question: QuestionId): ReadonlySet<FindingId> {
+  const fresh = rules.findings.filter(({ asks }) => asks.includes(question)).map(({ id }) => id);
+  return new Set([...spent].filter((id) => !fresh.includes(id)));
+}
+
+function keptWithout({ kept }: CallState, questions: readonly QuestionId[]): CallState['kept'] {
+  return new Map([...kept].filter(([, between]) => !between.some((id) => questions.includes(id))));
+}
+
+function moved(rules: RuleBase, state: CallState, place: PlaceId): Result<CallState> {
+  return rules.manifest.places.some(({ id }) => id === place)
+    ? ok({ ...state, here: place })
+    : problem({ id: 'call.unknown-place', with: { place } });
 }
 
 function placeOf(question: Question, { value }: Answer): PlaceId | undefined {
@@ -99,7 +114,9 @@ function placeOf(question: Question, { value }: Answer): PlaceId | undefined {
 function agreed(state: CallState, question: QuestionId): Result<CallState> {
   const answer = state.answers.get(question);
   if (!answer) return problem({ id: 'call.nothing-to-agree', with: { question } });
-  return ok({ ...state, answers: new Map(state.answers).set(question, { ...answer, origin: 'agreed' }) });
+  // What was pasted or read from the computer is surer than what somebody agrees to.
+  const origin = answer.origin === 'said' ? 'agreed' : answer.origin;
+  return ok({ ...state, answers: new Map(state.answers).set(question, { ...answer, origin }) });
 }
 
 function tried(
@@ -130,25 +147,30 @@ function tried(
   return ok(took === 'yes' ? newEpoch(rules, next, remedy, assessed) : next);
 }
 
-/** The remedy took and the picture is still dark: what it changed is asked anew, what it explained is spent. */
+/**
+ * The remedy took and the picture is still dark: what it changed is asked anew, what it explained is spent.
+ * An answer on which a changed finding would rest is stale even where the finding was not known yet.
+ */
 function newEpoch(rules: RuleBase, state: CallState, remedy: Remedy, assessed: Assessment): CallState {
   const struck = remedy.mends.map(({ cause }) => cause).filter((cause) => state.factors.get(cause) === 0);
   const explained = explainedBy(rules, assessed.model, assessed.evidence, struck);
   const changed = rules.findings.filter(({ id }) => remedy.changes.includes(id));
-  const stale = changed.flatMap((finding) => assessed.settled.findings.get(finding.id)?.basis ?? []);
-  const spent = new Set<FindingId>([
-    ...state.spent,
-    ...explained.filter((id) => !remedy.changes.includes(id)),
+  const behind = changed.flatMap(({ id, asks }) => [
+    ...asks,
+    ...(assessed.settled.findings.get(id)?.basis ?? []),
   ]);
+  const stale = behind.filter((id) => !isCantTell(state.answers.get(id)));
+  const spent = new Set([...state.spent, ...explained].filter((id) => !remedy.changes.includes(id)));
   return { ...state, ...withoutAnswers(state, stale), spent, epoch: state.epoch + 1 };
 }
 
 function kept(state: CallState, contradiction: string, assessed: Assessment): CallState {
-  const between = assessed.conflicts.find(({ id }) => id === contradiction)?.between ?? [];
+  const between = contradiction.startsWith(READ_BACK)
+    ? [contradiction.slice(READ_BACK.length)]
+    : (assessed.conflicts.find(({ id }) => id === contradiction)?.between ?? []);
   return {
     ...state,
-    left: plus(state.left, contradiction),
-    disputed: new Set([...state.disputed, ...between]),
+    kept: new Map(state.kept).set(contradiction, between),
   };
 }
 
@@ -163,18 +185,15 @@ function testerDealt(
   return ok({ ...state, ...withoutAnswers(state, fault.askAgain) });
 }
 
-function withoutAnswers(state: CallState, questions: readonly QuestionId[]): Pick<CallState, 'answers'> {
+function withoutAnswers(
+  state: CallState,
+  questions: readonly QuestionId[],
+): Pick<CallState, 'answers' | 'kept'> {
   const answers = new Map(state.answers);
   for (const question of questions) answers.delete(question);
-  return { answers };
+  return { answers, kept: keptWithout(state, questions) };
 }
 
 function plus<T>(set: ReadonlySet<T>, one: T): ReadonlySet<T> {
   return new Set(set).add(one);
-}
-
-function minus<T>(set: ReadonlySet<T>, one: T): ReadonlySet<T> {
-  const after = new Set(set);
-  after.delete(one);
-  return after;
 }

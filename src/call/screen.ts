@@ -101,7 +101,7 @@ export function questionScreen(call: Call, id: string): Pick<Screen, 'say' | 'he
 
 function askScreen(call: Call, step: StepOf<'ask'>): Part {
   const question = questionOf(call, step.question);
-  const asked = call.state.askedBefore.size + 1;
+  const asked = new Set(call.state.history.map((answer) => answer.question)).size + 1;
   const heading =
     step.purpose.kind === 'opening'
       ? say('call.ask.opening', { number: asked })
@@ -111,7 +111,8 @@ function askScreen(call: Call, step: StepOf<'ask'>): Part {
   return { heading, ...questionScreen(call, question.id), why: whyLines(call, step), mayPass: true };
 }
 
-function whyLines(call: Call, { purpose }: StepOf<'ask'>): readonly string[] {
+function whyLines(call: Call, step: StepOf<'ask'>): readonly string[] {
+  const { purpose } = step;
   switch (purpose.kind) {
     case 'opening':
       return [say('call.why.opening')];
@@ -125,11 +126,20 @@ function whyLines(call: Call, { purpose }: StepOf<'ask'>): readonly string[] {
       ];
     }
     case 'finding':
-      return findingLines(call, purpose.finding);
+      return [...togetherLine(call, step), ...findingLines(call, purpose.finding)];
   }
 }
 
+/** Where several questions are needed: what they settle together. */
+function togetherLine({ rules }: Call, { group, purpose }: StepOf<'ask'>): readonly string[] {
+  if (group.length < 2 || purpose.kind !== 'finding') return [];
+  const title = rules.findings.find(({ id }) => id === purpose.finding)?.title ?? '';
+  return [say('call.why.together', { count: group.length, title })];
+}
+
 const EFFECTS_SHOWN = 3;
+/** A cause this unlikely is no reason. */
+const LEAST_WORTH_SAYING = 0.01;
 
 function findingLines({ rules, situation }: Call, id: FindingId): readonly string[] {
   const why = whyAsk(situation, id);
@@ -233,6 +243,7 @@ function whyTry({ rules, situation }: Call, remedy: Remedy): readonly string[] {
       const h = situation.model.hypotheses.findIndex(({ id }) => id === cause);
       return { cause, now: situation.probabilities[h] ?? 0 };
     })
+    .filter(({ now }, _, all) => now >= LEAST_WORTH_SAYING || all.length === 1)
     .sort((a, b) => b.now - a.now)
     .slice(0, EFFECTS_SHOWN);
   return shares.map(({ cause, now }) =>

@@ -2,6 +2,7 @@ import type { Answer, Answers } from '../answers/answer.js';
 import type { Factors } from '../ranking/posterior.js';
 import type { FindingId, PlaceId, QuestionId, RemedyId, StageId } from '../rulebase/records.js';
 import type { CallEvent, CallHeader } from './events.js';
+import type { KnownFacts } from './known-of.js';
 
 /** A remedy that was tried, and what came of it. */
 export interface Trial {
@@ -30,11 +31,15 @@ export interface CallState {
   readonly spent: ReadonlySet<FindingId>;
   readonly epoch: number;
   /** Tried remedies, each with what was known of the facts it looks at: it may come back when those change. */
-  readonly tried: ReadonlyMap<RemedyId, string>;
+  readonly tried: ReadonlyMap<RemedyId, KnownFacts>;
   readonly passed: ReadonlySet<string>;
+  /** Spoilt checks that can't be put right. */
   readonly left: ReadonlySet<string>;
-  /** Answers that contradict each other and were left standing. */
-  readonly disputed: ReadonlySet<QuestionId>;
+  /**
+   * What was looked at and left standing, by contradiction (or `read-back:` and the question), with the answers
+   * it is about. It comes up again once one of those is given anew.
+   */
+  readonly kept: ReadonlyMap<string, readonly QuestionId[]>;
   readonly restoredBy?: RemedyId;
   readonly closed?: 'picture-back' | 'visit' | 'stopped' | 'out-of-scope';
 }
@@ -56,6 +61,14 @@ export function freshState(header: CallHeader): CallState {
     tried: new Map(),
     passed: new Set(),
     left: new Set(),
-    disputed: new Set(),
+    kept: new Map(),
   };
 }
+
+/** Answers that contradict each other and were left standing. */
+export function disputedOf({ kept }: CallState): ReadonlySet<QuestionId> {
+  return new Set([...kept].filter(([id]) => !id.startsWith(READ_BACK)).flatMap(([, between]) => between));
+}
+
+/** Under this and the question's id a number that nobody can read back is kept. */
+export const READ_BACK = 'read-back:';

@@ -1,7 +1,7 @@
-import { parseAnswer } from '../answers/parse-answer.js';
 import { answerInWords } from '../call/answer-words.js';
 import { advance, type Call } from '../call/call.js';
 import type { CallEvent } from '../call/events.js';
+import { misfitOf } from '../call/misfit.js';
 import { checkOf, questionScreen, type Screen, screenOf } from '../call/screen.js';
 import { MachineFault } from '../files/faults.js';
 import type { RecordWriter } from '../files/record-writer.js';
@@ -54,12 +54,9 @@ function commandsFor(screen: Screen, call: Call): readonly CommandId[] {
 }
 
 /** Checks typed text against the question being asked, before it is taken. */
-function wrongFor({ step, rules }: Call): (text: string) => string | undefined {
-  const question = step.kind === 'ask' ? rules.questions.find(({ id }) => id === step.question) : undefined;
-  return (text) => {
-    const parsed = question && parseAnswer(question, text);
-    return parsed && !parsed.ok ? inWords(parsed.problem) : undefined;
-  };
+function wrongFor(call: Call): (text: string) => string | undefined {
+  const { step } = call;
+  return (text) => (step.kind === 'ask' ? misfitOf(call, step.question, text) : undefined);
 }
 
 /** Keeps the event, then goes on. One that the disk would not keep is said, and has not happened. */
@@ -67,7 +64,7 @@ async function happen(session: Session, call: Call, happening: Happening): Promi
   const event: CallEvent = { at: session.now(), ...happening };
   const next = await advance(call, event);
   if (!next.ok) {
-    tell(session, inWords(next.problem));
+    tell(session, lines(inWords(next.problem), session.terminal.output.columns));
     return call;
   }
   try {
@@ -189,10 +186,9 @@ async function changeAnswer(session: Session, call: Call, id: string): Promise<O
   if (!question) return [];
   const { say: words, help, input } = questionScreen(call, id);
   tell(session, lines([...words, ...help].join('\n'), session.terminal.output.columns));
-  const reply = await session.ask(input, commandsAt(['cant-tell', 'back']), (text) => {
-    const parsed = parseAnswer(question, text);
-    return parsed.ok ? undefined : inWords(parsed.problem);
-  });
+  const reply = await session.ask(input, commandsAt(['cant-tell', 'back']), (text) =>
+    misfitOf(call, id, text),
+  );
   if (reply.kind !== 'command') return [answered(id, rawOf(reply))];
   return reply.id === 'cant-tell' ? [answered(id, null)] : [];
 }

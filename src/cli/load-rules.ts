@@ -1,7 +1,7 @@
 import { loadBuiltRules } from '../files/built-rules.js';
 import { InputFault } from '../files/faults.js';
 import type { LoadedRules } from '../files/load-rules.js';
-import { inWords, say } from '../messages/say.js';
+import { gradedLine } from './fault-line.js';
 import type { Options } from './options.js';
 
 /** The rule base of `--rules DIR`, checked first, else the one that the build packed. */
@@ -14,8 +14,7 @@ export async function rulesFor({ rules: folder }: Options): Promise<LoadedRules>
   const { builtSchemas, checkRuleFolder } = await import('../files/load-rules.js');
   const { faults, loaded } = await checkRuleFolder(folder, builtSchemas(import.meta.url));
   if (loaded) return loaded;
-  for (const { file, pointer, says } of faults) {
-    process.stderr.write(`${say('cli.at', { file, pointer, says: inWords(says) })}\n`);
-  }
-  throw new InputFault({ id: 'cli.rules-broken', with: { folder, count: faults.length } });
+  for (const fault of faults) process.stderr.write(`${gradedLine(fault)}\n`);
+  const count = faults.filter(({ grade }) => grade === 'error').length;
+  throw new InputFault({ id: 'cli.rules-broken', with: { folder, count } });
 }

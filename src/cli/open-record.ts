@@ -1,4 +1,5 @@
 import { type Call, replay } from '../call/call.js';
+import type { CallEvent } from '../call/events.js';
 import { VERSION } from '../call/version.js';
 import { InputFault } from '../files/faults.js';
 import type { LoadedRules } from '../files/load-rules.js';
@@ -11,16 +12,16 @@ export async function callFromRecord(file: string, { rules, digest }: LoadedRule
   return callFromText(file, readRecord(file, VERSION), { rules, digest });
 }
 
-/** The same from a record already read. */
+/** The same from a record already read. `tell` says what was torn or left out. */
 export async function callFromText(
   file: string,
   text: RecordText,
   { rules, digest }: LoadedRules,
+  tell: (text: string) => unknown = (words) => process.stderr.write(`${words}\n`),
 ): Promise<Call> {
-  const { header, events, torn, strangers } = text;
-  if (torn) process.stderr.write(`${say('cli.torn', { line: torn.line, file })}\n`);
-  if (strangers.length > 0)
-    process.stderr.write(`${say('cli.strangers', { count: strangers.length, file })}\n`);
+  const { header, torn, strangers } = text;
+  if (torn) tell(say('cli.torn', { line: torn.line, file }));
+  if (strangers.length > 0) tell(say('cli.strangers', { count: strangers.length, file }));
   if (header.rules.digest !== digest) {
     throw new InputFault({
       id: 'cli.other-rules',
@@ -33,8 +34,16 @@ export async function callFromText(
       },
     });
   }
-  const result = await replay(rules, digest, header, events);
+  const result = await replay(rules, digest, header, eventsInOrder(text));
   if (!result.ok)
     throw new InputFault({ id: 'cli.misfit', with: { file, problem: inWords(result.problem) } });
   return result.value;
+}
+
+/** All events of a record, those of newer kinds in their places: taking back takes back one of those too. */
+export function eventsInOrder({ events, strangers }: RecordText): readonly CallEvent[] {
+  const all = [...events];
+  // The header is line 1, so the first event stands on line 2.
+  for (const { line, event } of strangers) all.splice(line - 2, 0, event as unknown as CallEvent);
+  return all;
 }

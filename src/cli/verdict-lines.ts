@@ -4,7 +4,7 @@ import { say } from '../messages/say.js';
 
 /** Verdict, defects and next step as a few lines of plain text. */
 export function verdictLines(call: Call): string {
-  const { verdict, defects, ranked } = diagnosisOf(call);
+  const { verdict, defects, ranked, plan } = diagnosisOf(call);
   const { heading, say: words } = screenOf(call);
   const confidence = say('cli.confidence', {
     word: say(`cli.confidence.${verdict.confidence}`),
@@ -22,5 +22,8 @@ export function verdictLines(call: Call): string {
     ),
     say('cli.next', { step: heading }),
     ...words.map((line) => `  ${line}`),
+    ...plan.map(({ title, who, where, minutes }, at) =>
+      say('cli.planned', { number: at + 1, title, who, where, minutes }),
+    ),
   ].join('\n');
 }

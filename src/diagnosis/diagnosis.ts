@@ -25,7 +25,7 @@ export interface Verdict {
   readonly probability: number;
   readonly confidence: Confidence;
   readonly remedy?: RemedyId;
-  /** Whether what brought the picture back mends one thing only, so that it names the cause. */
+  /** Whether what brought the picture back mends one thing only, or a sum had proven the cause before. */
   readonly confirmed?: boolean;
 }
 

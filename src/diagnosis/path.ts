@@ -1,6 +1,7 @@
 import type { StageId } from '../rulebase/records.js';
 import type { Situation } from '../steps/situation.js';
 import type { DefectReport, PathStage, StageState, Works } from './diagnosis.js';
+import { share } from './share.js';
 
 /** From this share of the probability on a stage is suspect. */
 const SUSPECT_FROM = 0.2;
@@ -18,10 +19,11 @@ export function picturePath(
     defects.flatMap(({ finding }) => rules.findings.find((one) => one.id === finding)?.stage ?? []),
   );
   return rules.manifest.stages.map((stage) => {
-    const probability = model.hypotheses.reduce(
-      (sum, one, h) => (one.stage === stage.id ? sum + (probabilities[h] ?? 0) : sum),
+    const sum = model.hypotheses.reduce(
+      (total, one, h) => (one.stage === stage.id ? total + (probabilities[h] ?? 0) : total),
       0,
     );
+    const probability = share(sum);
     return { ...stage, state: stateOf(stage.id, probability, good, faulty), probability };
   });
 }

@@ -1,3 +1,4 @@
+import { holds } from '../findings/holds.js';
 import type { Remedy, RuleBase } from '../rulebase/records.js';
 import { repairOrder, visitOrder } from '../steps/orders.js';
 import type { Situation } from '../steps/situation.js';
@@ -5,11 +6,13 @@ import type { Diagnosis, PlannedStep } from './diagnosis.js';
 
 /** What to try next, in order, in words. */
 export function planOf(situation: Situation): readonly PlannedStep[] {
-  return repairOrder(situation).remedies.map((remedy) => plannedStep(situation.rules, remedy));
+  return repairOrder(situation).remedies.map((remedy) => plannedStep(situation, remedy));
 }
 
-/** A remedy in words, its cautions first. */
-export function plannedStep(rules: RuleBase, remedy: Remedy): PlannedStep {
+/** A remedy in words. What its gate asks for stands with the cautions until the gate is known to be open. */
+export function plannedStep({ rules, settled }: Situation, remedy: Remedy): PlannedStep {
+  const { gate } = remedy;
+  const shut = gate && holds(gate.condition, settled.facts) !== true ? [gate.why] : [];
   return {
     remedy: remedy.id,
     title: remedy.title,
@@ -17,7 +20,7 @@ export function plannedStep(rules: RuleBase, remedy: Remedy): PlannedStep {
     where: rules.manifest.places.find(({ id }) => id === remedy.place)?.title ?? remedy.place,
     minutes: remedy.minutes,
     how: remedy.steps,
-    cautions: cautionsOf(rules, remedy),
+    cautions: [...shut, ...cautionsOf(rules, remedy)],
     check: remedy.check,
     undo: remedy.undo,
   };

@@ -4,6 +4,7 @@ import type { Factors } from '../ranking/posterior.js';
 import type { CauseId, RuleBase } from '../rulebase/records.js';
 import type { Situation } from '../steps/situation.js';
 import type { Ranked, Reason } from './diagnosis.js';
+import { share } from './share.js';
 
 /** Causes below this share are left out of the list; so many are shown at the most, with so many reasons each. */
 const LEAST_SHOWN = 0.02;
@@ -16,7 +17,7 @@ const LEAST_WEIGHT = 0.5;
 export function rankedCauses(situation: Situation, factors: Factors): readonly Ranked[] {
   const { model, probabilities, rules } = situation;
   return model.hypotheses
-    .map((hypothesis, h) => ({ hypothesis, probability: probabilities[h] ?? 0 }))
+    .map((hypothesis, h) => ({ hypothesis, probability: share(probabilities[h] ?? 0) }))
     .sort((a, b) => b.probability - a.probability || (a.hypothesis.id < b.hypothesis.id ? -1 : 1))
     .filter(({ probability }, rank) => rank === 0 || probability >= LEAST_SHOWN)
     .slice(0, MOST_SHOWN)

@@ -23,7 +23,7 @@ export function verdictOf(
   if (step.kind === 'end' && step.how !== 'picture-back') {
     return { kind: step.how, says: say(`diagnosis.${step.how}`), probability: 0, confidence: 'not-enough' };
   }
-  if (restoredBy !== undefined) return restored(rules, first, restoredBy, common);
+  if (restoredBy !== undefined) return restored(rules, first, restoredBy, defects, common);
   if (!first || probability < NAMED_FROM) return open(ranked, defects, common);
   if (first.kind === 'nothing') return { kind: 'nothing', says: say('diagnosis.nothing'), ...common };
   if (first.kind === 'other') return { kind: 'other', says: first.title, ...common };
@@ -36,16 +36,25 @@ function verdictWords(rules: RuleBase, cause: CauseId): string {
   return rules.causes.find((one) => one.id === cause)?.verdict ?? cause;
 }
 
-function restored(rules: RuleBase, first: Ranked | undefined, remedyId: RemedyId, common: Common): Verdict {
+function restored(
+  rules: RuleBase,
+  first: Ranked | undefined,
+  remedyId: RemedyId,
+  defects: readonly DefectReport[],
+  common: Common,
+): Verdict {
   const remedy = rules.remedies.find((one) => one.id === remedyId);
-  const confirmed = remedy?.mends.length === 1;
+  const [mended, more] = remedy?.mends ?? [];
+  const confirmed = more === undefined && rules.causes.some(({ id }) => id === mended?.cause);
+  const proven = defects.some(({ grade, cause }) => grade === 'proven' && cause === first?.id);
   const filling = { remedy: remedy?.title ?? remedyId, cause: first?.title ?? '' };
+  const id = confirmed ? 'restored-confirmed' : proven ? 'restored-sum' : 'restored';
   return {
     kind: 'restored',
-    says: say(confirmed ? 'diagnosis.restored-confirmed' : 'diagnosis.restored', filling),
+    says: say(`diagnosis.${id}`, filling),
     ...(first === undefined ? {} : { cause: first.id }),
     remedy: remedyId,
-    confirmed,
+    confirmed: confirmed || proven,
     ...common,
   };
 }

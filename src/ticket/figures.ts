@@ -3,7 +3,7 @@ import { say } from '../messages/say.js';
 /** A chance, 0 to 1, in whole per cent. Never 0 and never 100: nothing is that sure. */
 export function percent(chance: number): string {
   if (chance < 0.005) return say('ticket.percent-under');
-  if (chance > 0.995) return say('ticket.percent-over');
+  if (chance >= 0.995) return say('ticket.percent-over');
   return say('ticket.percent', { number: Math.round(chance * 100) });
 }
 

@@ -21,8 +21,8 @@ const RULES: readonly MaskRule[] = [
   hardwareAddresses,
   legible,
   measured,
-  phones,
   tokens,
+  phones,
 ];
 
 /** What is hidden can bring together what stood around it; one or two rounds more settle that. */

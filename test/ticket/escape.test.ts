@@ -42,6 +42,14 @@ test('a cell of a table holds whatever was typed, and stays one cell (GFM 0.29, 
   );
 });
 
+test('in a heading it reads as it was typed, hashes at both ends included (CommonMark 0.31.2, section 4.2)', () => {
+  const inHeading = (text: string): void => {
+    expect(commonmarkText(`# ${escapeText(text)}`)).toBe(shown(text));
+  };
+  for (const text of ['# Heading #', '##', '# # #', 'a ##']) inHeading(text);
+  fc.assert(fc.property(hostileText, inHeading), { numRuns: 500 });
+});
+
 test('ordinary text needs no backslashes', () => {
   const text =
     "It says: can't connect (code 403) - 172.23.40.57/24, 87 %, front_gate, a < b, #2, R & D, Wi-Fi!";

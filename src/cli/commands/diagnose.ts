@@ -1,4 +1,4 @@
-import { readAnswersFile } from '../../call/answers-file.js';
+import { readAnswersText } from '../../call/answers-file.js';
 import { type Call, diagnosisOf, replay } from '../../call/call.js';
 import { RECORD_FORMAT } from '../../call/events.js';
 import { screenOf } from '../../call/screen.js';
@@ -6,6 +6,7 @@ import { VERSION } from '../../call/version.js';
 import { InputFault } from '../../files/faults.js';
 import { readInput } from '../../files/input.js';
 import { inWords, say } from '../../messages/say.js';
+import { faultLine } from '../fault-line.js';
 import { rulesFor } from '../load-rules.js';
 import { type Options, oneFile } from '../options.js';
 import { EXIT } from '../run.js';
@@ -18,12 +19,10 @@ const NO_TIME = '1970-01-01T00:00:00.000Z';
 export async function diagnose(options: Options): Promise<number> {
   const file = oneFile(options);
   const { rules, digest } = await rulesFor(options);
-  const json = parseJson(file, await readInput(file, process.stdin));
-  const read = readAnswersFile(rules, json, NO_TIME);
+  const shown = file === '-' ? say('files.standard-input') : file;
+  const read = readAnswersText(rules, await readInput(file, process.stdin), NO_TIME);
   if (!read.ok) {
-    const faults = read.problems.map(({ pointer, says }) =>
-      say('cli.at', { file, pointer, says: inWords(says) }),
-    );
+    const faults = read.problems.map(({ pointer, says }) => faultLine({ file: shown, pointer, says }));
     process.stderr.write(`${faults.join('\n')}\n`);
     return EXIT.wrongUse;
   }
@@ -35,9 +34,9 @@ export async function diagnose(options: Options): Promise<number> {
     rules: { version: rules.manifest.version, digest },
     role: options.site ? ('site' as const) : read.role,
   };
-  const result = await replay(rules, digest, header, read.events);
+  const result = await replay(rules, digest, header, read.events, { opening: 'skipped' });
   if (!result.ok)
-    throw new InputFault({ id: 'cli.misfit', with: { file, problem: inWords(result.problem) } });
+    throw new InputFault({ id: 'cli.misfit', with: { file: shown, problem: inWords(result.problem) } });
   process.stdout.write(
     options.json ? `${JSON.stringify(asJson(result.value), null, 2)}\n` : `${verdictLines(result.value)}\n`,
   );
@@ -48,14 +47,4 @@ export async function diagnose(options: Options): Promise<number> {
 export function asJson(call: Call): object {
   const { heading, cautions, say: words } = screenOf(call);
   return { ...diagnosisOf(call), step: { heading, cautions, say: words } };
-}
-
-/** Reads JSON. Throws an InputFault that says where it breaks. */
-function parseJson(file: string, text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    const problem = error instanceof Error ? error.message : '';
-    throw new InputFault({ id: 'cli.not-json', with: { file, problem } }, error);
-  }
 }

@@ -2,14 +2,18 @@ import { advance, openCall } from '../../call/call.js';
 import { screenOf } from '../../call/screen.js';
 import { VERSION } from '../../call/version.js';
 import { InputFault } from '../../files/faults.js';
+import { printable } from '../../files/printable.js';
 import { readRecord } from '../../files/record.js';
 import { inWords, say } from '../../messages/say.js';
 import { rulesFor } from '../load-rules.js';
-import { callFromText } from '../open-record.js';
+import { callFromText, eventsInOrder } from '../open-record.js';
 import { type Options, oneFile } from '../options.js';
 import { EXIT } from '../run.js';
 import { verdictLines } from '../verdict-lines.js';
 import { asJson } from './diagnose.js';
+
+/** So much of an event is shown; `--json` and the record itself hold all of it. */
+const LONGEST = 500;
 
 /** `whydark replay RECORD [--json]`: plays a record step by step and says where it ends. */
 export async function replayRecord(options: Options): Promise<number> {
@@ -22,9 +26,9 @@ export async function replayRecord(options: Options): Promise<number> {
     return EXIT.done;
   }
   let call = await openCall(rules, digest, text.header);
-  for (const [at, event] of text.events.entries()) {
+  for (const [at, event] of eventsInOrder(text).entries()) {
     process.stdout.write(`${say('cli.replayed', { number: at + 1, step: screenOf(call).heading })}\n`);
-    process.stdout.write(`   ${JSON.stringify(event)}\n`);
+    process.stdout.write(`   ${printable(JSON.stringify(event), LONGEST)}\n`);
     const next = await advance(call, event);
     if (!next.ok) throw new InputFault({ id: 'cli.misfit', with: { file, problem: inWords(next.problem) } });
     call = next.value;

@@ -3,18 +3,18 @@ import { builtSchemas, checkRuleFolder } from '../../files/load-rules.js';
 import { inWords, say } from '../../messages/say.js';
 import type { RuleFault } from '../../rulebase/fault.js';
 import type { RuleBase } from '../../rulebase/records.js';
+import { gradedLine } from '../fault-line.js';
 import type { Options } from '../options.js';
 import { EXIT } from '../run.js';
 
 /** `whydark rules check [DIR]`: every fault of a rule base at once. */
 export async function rules(options: Options): Promise<number> {
   const [verb, folder = options.rules ?? 'rules', extra] = options.operands;
-  if (verb !== 'check') {
+  if (verb !== 'check')
     throw new InputFault({
-      id: 'cli.unknown-command',
-      with: { command: `rules ${verb ?? ''}`, nearest: 'rules check' },
+      id: 'cli.unknown-command-near',
+      with: { word: `rules ${verb ?? ''}`.trim(), nearest: 'rules check' },
     });
-  }
   if (extra !== undefined)
     throw new InputFault({ id: 'cli.too-many', with: { command: 'rules check', extra } });
   const { faults, loaded } = await checkRuleFolder(folder, builtSchemas(import.meta.url));
@@ -24,9 +24,7 @@ export async function rules(options: Options): Promise<number> {
     const report = { format: 1, ...counts, faults: faults.map(inPlainWords), digest: loaded?.digest ?? null };
     process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
   } else {
-    for (const { file, pointer, says } of faults) {
-      process.stdout.write(`${say('cli.at', { file, pointer, says: inWords(says) })}\n`);
-    }
+    for (const fault of faults) process.stdout.write(`${gradedLine(fault)}\n`);
     process.stdout.write(`${say('cli.rules-faults', counts)}\n`);
     if (loaded) process.stdout.write(`${fine(loaded.rules, loaded.digest)}\n`);
   }

@@ -1,7 +1,9 @@
-import { createPrompt, isEnterKey, useKeypress, useState } from '@inquirer/core';
+import { createPrompt, isEnterKey, useKeypress, useRef, useState } from '@inquirer/core';
+import { printable } from '../../files/printable.js';
 import { say } from '../../messages/say.js';
 import { lines, type Paint } from '../paint.js';
 import { type Command, commandFor, commandLine, type Reply } from './reply.js';
+import { added, beginningOf, EMPTY, type Typed, textOf } from './typed.js';
 
 export interface FieldConfig {
   /** The answer it had, offered by Tab. */
@@ -19,49 +21,59 @@ const SHOWN = 200;
 /** A line of text. Enter answers, Esc opens the commands and closes them again. Nothing typed is lost to an error. */
 export const fieldPrompt = createPrompt<Reply, FieldConfig>((config, done) => {
   const { commands, paint, columns, was, wrong } = config;
-  const [text, setText] = useState('');
+  const typed = useRef<Typed>(EMPTY);
+  const [drawn, setDrawn] = useState('');
   const [commanding, setCommanding] = useState(false);
   const [fault, setFault] = useState<string | undefined>(undefined);
   const [finished, setFinished] = useState<string | undefined>(undefined);
   useKeypress((key, rl) => {
-    if (key.name === 'escape') {
+    const restore = (line: string): void => {
       rl.clearLine(0);
-      rl.write(text);
+      rl.write(line);
+    };
+    const take = (now: Typed): void => {
+      if (now.line !== rl.line) restore(now.line);
+      typed.current = now;
+      setDrawn(shown(beginningOf(now, 2 * SHOWN)));
+    };
+    if (key.name === 'escape') {
+      restore(typed.current.line);
       return setCommanding(!commanding);
     }
     if (commanding) {
-      rl.clearLine(0);
-      rl.write(text);
-      const command = commandFor(commands, key.name);
+      restore(typed.current.line);
+      const command = key.ctrl ? undefined : commandFor(commands, key.name);
       if (!command) return;
       setFinished(commands.find((one) => one.key === key.name)?.title ?? '');
       return done(command);
     }
     if (isEnterKey(key)) {
+      const text = textOf(typed.current);
       const says = wrong(text);
       if (says === undefined) {
-        setFinished(text);
+        setFinished(shown(text.slice(0, 2 * SHOWN)));
         return done({ kind: 'text', text });
       }
-      rl.write(text);
+      restore(typed.current.line);
       return setFault(says);
     }
-    if (key.name === 'tab' && was !== undefined && text === '') {
-      rl.clearLine(0);
-      rl.write(was);
-      return setText(was);
+    if (key.name === 'tab') {
+      const offered = was !== undefined && textOf(typed.current) === '';
+      return take(offered ? added(EMPTY, was) : { ...typed.current });
     }
-    setText(rl.line);
     setFault(undefined);
+    take(added(typed.current, rl.line, key.name === 'backspace'));
   });
-  if (finished !== undefined) return paint('cyan', say('cli.answered', { answer: shown(finished) }));
+  if (finished !== undefined) return paint('cyan', say('cli.answered', { answer: finished }));
   const hint =
-    was === undefined || text !== '' ? '' : paint('dim', ` ${say('cli.was', { answer: shown(was) })}`);
+    was === undefined || drawn !== ''
+      ? ''
+      : paint('dim', ` ${say('cli.was', { answer: shown(was.slice(0, 2 * SHOWN)) })}`);
   const foot = commanding ? commandLine(commands, columns) : say('cli.esc');
   const below = [...(fault === undefined ? [] : [paint('red', lines(fault, columns))]), paint('dim', foot)];
-  return [`> ${shown(text)}${hint}`, below.join('\n')];
+  return [`> ${drawn}${hint}`, below.join('\n')];
 });
 
 function shown(text: string): string {
-  return text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
+  return printable(text, SHOWN);
 }

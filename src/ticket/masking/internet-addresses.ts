@@ -6,7 +6,8 @@ import { type Span, spansOf } from './span.js';
 /** Numbers with dots, commas or spaced dots between them, and a prefix. */
 const DOTTED =
   /(?<![\d.,])(?:\d+(?:\.\d+)+|\d+(?:,\d+)+|\d{1,3}(?: \. ?\d{1,3}){3}|\d{1,3}(?:\. \d{1,3}){3})(?:\/\d{1,2}(?!\d))?/g;
-const VERSION_BEFORE = /(?:\bv|\b(?:version|firmware|release|build|rules|base|whydark))[ :.]{0,3}$/i;
+const VERSION_BEFORE =
+  /(?:\bv|\b(?:version|firmware|release|build|rules|base|whydark|section|clause))[ :.]{0,3}$/i;
 const LONGEST_CONTEXT = 16;
 /** With commas between them, fewer digits are a list of ports or lights, and threes are one large number. */
 const LEAST_WITH_COMMAS = 7;

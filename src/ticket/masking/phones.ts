@@ -6,7 +6,7 @@ const NAMED_BEFORE = /\b(?:tel|phone|mobile|cell|call|ring|text|fax|contact|reac
 const PORTS_BEFORE = /\b(?:ports?|vlans?|channels?|lines?)[ :]{0,2}$/i;
 const LONGEST_CONTEXT = 40;
 
-/** Fewest digits of a number that nothing names as a phone number, and most (ITU-T E.164, section 6.1: fifteen). */
+/** Fewest digits of a number that nothing names as one; most (ITU-T E.164: fifteen, and a nought in brackets). */
 const FEWEST = 7;
 const MOST = 16;
 /** National numbers without a nought in front, by the lengths of their groups: common practice, no source. */

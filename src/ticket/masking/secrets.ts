@@ -12,7 +12,8 @@ const GIVES = /["')\]]{0,2} ?(?:[:=]>?|->|→) ?/y;
 const SAYS =
   /["')\]]{0,2} (?:(?:now|still|again) )?(?:is|was|are|were|reads)(?: (?:now|still|again|set to|changed to))? /y;
 /** Judged by its first 200 characters: without a bound, one long run of names would take quadratic time. */
-const WORD = /\S{1,200}/y;
+const LONGEST_JUDGED = 200;
+const WORD = new RegExp(`\\S{1,${LONGEST_JUDGED}}`, 'y');
 const SPACE = /["')\]]{0,2}\s{1,3}/y;
 const QUOTED = /["'“„«`]([^"'”“»`]{1,200})["'”“»`]/y;
 /** So many words on, a thing that looks made up is still taken for the secret. */
@@ -75,10 +76,12 @@ function madeUpAmong(text: string, place: number, isSecret: boolean): readonly S
     const quoted = match(text, at, QUOTED);
     const word = quoted ?? match(text, at, WORD);
     if (word === undefined) break;
-    const end = quoted === undefined ? endOfWord(text, at + word.length) : at + word.length;
     const isNamed = quoted !== undefined && before === '' && isSecret && !isOrdinary(quoted);
+    const isHidden = isNamed || (looksMadeUp(word) && !NUMBER_NAMES.test(before));
+    if (!isHidden && word.length >= LONGEST_JUDGED) break;
+    const end: number = isHidden && !isNamed ? endOfWord(text, at + word.length) : at + word.length;
     if (isNamed) spans.push(hide(at + 1, end - 1));
-    else if (looksMadeUp(word) && !NUMBER_NAMES.test(before)) spans.push(hide(at, trimmed(text, at, end)));
+    else if (isHidden) spans.push(hide(at, trimmed(text, at, end)));
     if (/[.;]$/.test(word)) break;
     before = word;
     at = after(text, end, SPACE);
