@@ -11,6 +11,7 @@ export default defineConfig({
   resolve: { extensionAlias: { '.js': ['.ts', '.js'] } },
   output: {
     dir: 'dist',
+    cleanDir: true,
     format: 'esm',
     entryFileNames: '[name].js',
     chunkFileNames: 'chunks/[name]-[hash].js',
