@@ -2,6 +2,7 @@ import type { RawAnswer } from '../answers/answer.js';
 import { advance, type Call, openCall } from '../call/call.js';
 import { type CallEvent, type CallHeader, RECORD_FORMAT, type Role } from '../call/events.js';
 import { VERSION } from '../call/version.js';
+import type { Conflict } from '../findings/contradictions.js';
 import { inWords } from '../messages/say.js';
 import type { RuleBase } from '../rulebase/records.js';
 
@@ -24,6 +25,8 @@ export interface Script {
     readonly question: string;
     readonly answer: RawAnswer;
   }[];
+  /** When the tool shows two answers that do not go together, and this is one of them: what it is after a second look. */
+  readonly secondThoughts?: Readonly<Record<string, RawAnswer>>;
   readonly notes?: readonly { readonly after: string; readonly text: string }[];
   /** The call is stopped after so many events, as somebody would who has to leave. */
   readonly stopAfter?: number;
@@ -102,7 +105,7 @@ function respond({ step }: Call, script: Script): { readonly happening: Happenin
     case 'read-back':
       return { happening: { type: 'agreed', question: step.question }, after: `read-back:${step.question}` };
     case 'check-answers':
-      return { happening: { type: 'kept', contradiction: step.conflict.id }, after: step.conflict.id };
+      return { happening: secondLook(step.conflict, script), after: step.conflict.id };
     case 'spoilt-check':
       return { happening: { type: 'tester-dealt', fault: step.fault, outcome: 'left' }, after: step.fault };
     case 'try': {
@@ -119,4 +122,10 @@ function respond({ step }: Call, script: Script): { readonly happening: Happenin
       return { happening: { type: 'closed', how }, after: 'end' };
     }
   }
+}
+
+function secondLook({ id, between }: Conflict, { secondThoughts = {} }: Script): Happening {
+  const question = between.find((one) => Object.hasOwn(secondThoughts, one));
+  if (question === undefined) return { type: 'kept', contradiction: id };
+  return { type: 'answered', question, answer: secondThoughts[question] ?? null, origin: 'said' };
 }

@@ -1,4 +1,5 @@
 import { say } from '../messages/say.js';
+import { NOTHING } from '../ranking/model.js';
 import type { CauseId, RemedyId, RuleBase } from '../rulebase/records.js';
 import type { Step } from '../steps/step.js';
 import { confidenceOf } from './confidence.js';
@@ -45,6 +46,10 @@ function restored(
 ): Verdict {
   const remedy = rules.remedies.find((one) => one.id === remedyId);
   const [mended, more] = remedy?.mends ?? [];
+  // Waiting brings nothing back: the picture had come back by itself.
+  if (more === undefined && mended?.cause === NOTHING) {
+    return { kind: 'nothing', says: say('diagnosis.nothing'), ...common };
+  }
   const confirmed = more === undefined && rules.causes.some(({ id }) => id === mended?.cause);
   const proven = defects.some(({ grade, cause }) => grade === 'proven' && cause === first?.id);
   const filling = { remedy: remedy?.title ?? remedyId, cause: first?.title ?? '' };

@@ -36,7 +36,7 @@ const CALLS: readonly (readonly [kind: string, next: RegExp, events: readonly Ca
   ],
   ['restored', /^end:/, [HERE, DARK, tried('jiggle', 'yes', 'yes')]],
   ['restored', /^end:/, [HERE, DARK, tried('plug-in', 'yes', 'yes')]],
-  ['restored', /^end:/, [HERE, DARK, tried('watch', 'yes', 'yes')]],
+  ['nothing', /^end:/, [HERE, DARK, tried('watch', 'yes', 'yes')]],
   ['may-not-ask', /^end:/, [said('at-site', 'stranger')]],
   ['out-of-scope', /^end:/, [said('at-site', 'doorbell')]],
   [

@@ -29,7 +29,7 @@ const TABLE = `
   supply-off        1.00    -              -              back after plug-in    restored      supply-off        almost-certain  The picture is back after "Title of plug-in". That mends one thing only: supply-off.
   supply-off        0.70    lead-broken    -              back after jiggle     restored      supply-off        likely          The picture is back after "Title of jiggle". The cause is not proven; likeliest: supply-off.
   gateway-wrong     0.70    lead-broken    gateway-wrong  back after jiggle     restored      gateway-wrong     likely          The picture is back after "Title of jiggle". The sum had proven the fault: gateway-wrong.
-  nothing           1.00    -              -              back after watch      restored      nothing           almost-certain  The picture is back after "Title of watch". The cause is not proven; likeliest: nothing.
+  nothing           1.00    -              -              back after watch      nothing       -                 almost-certain  The picture is there now. Nothing is wrong at this moment.
   supply-off        0.97    -              -              may not ask           may-not-ask   -                 not-enough      Nothing was looked into: the caller may not ask for this camera. Its owner has to call.
   supply-off        0.97    -              gateway-wrong  out of scope          out-of-scope  -                 not-enough      Nothing was looked into: this camera is of a kind that this guide does not cover.
 `;
@@ -73,8 +73,8 @@ describe('the verdict', () => {
       confidence,
       says,
     ]);
-    expect(verdict.confirmed).toBe(back === undefined ? undefined : !says?.includes('not proven'));
-    expect(verdict.remedy).toBe(back);
+    expect(verdict.confirmed).toBe(kind === 'restored' ? !says?.includes('not proven') : undefined);
+    expect(verdict.remedy).toBe(kind === 'restored' ? back : undefined);
   });
 
   it('takes a fault that only follows from numbers as no proof of what was mended', () => {
