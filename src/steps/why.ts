@@ -19,7 +19,7 @@ export interface Why {
 }
 
 /** Causes looked at for the pair to show. */
-const LOOKED_AT = 6;
+const LOOKED_AT = 24;
 
 /** The two likely causes that a finding separates most, and what each value would do to them, heard by voice. */
 export function whyAsk(situation: Situation, finding: FindingId): Why | undefined {
