@@ -1,6 +1,10 @@
 import { cpSync, mkdirSync, realpathSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import questionsSchema from '../cli/output/questions.schema.json' with { type: 'json' };
+import reckonSchema from '../cli/output/reckon.schema.json' with { type: 'json' };
+import topicsSchema from '../cli/output/reckon-topics.schema.json' with { type: 'json' };
+import checkSchema from '../cli/output/rules-check.schema.json' with { type: 'json' };
 import diagnosisSchema from '../diagnosis/diagnosis.schema.json' with { type: 'json' };
 import { attempt, InputFault, MachineFault } from '../files/faults.js';
 import { checkRuleFolder } from '../files/load-rules.js';
@@ -8,6 +12,15 @@ import { printable } from '../files/printable.js';
 import { inWords } from '../messages/say.js';
 import { canonicalText } from '../rulebase/canonical.js';
 import type { RuleFault } from '../rulebase/fault.js';
+
+/** The published schemas of what the commands print with `--json`. */
+const OUTPUT_SCHEMAS = {
+  diagnosis: diagnosisSchema,
+  questions: questionsSchema,
+  reckon: reckonSchema,
+  'reckon-topics': topicsSchema,
+  'rules-check': checkSchema,
+};
 
 export interface Packed {
   readonly faults: readonly RuleFault[];
@@ -43,7 +56,9 @@ export async function packInto(root: string, say: (line: string) => void): Promi
     writeFileSync(join(dist, 'rules.json'), built.text);
     writeFileSync(join(dist, 'rules.digest'), `${built.digest}\n`);
     cpSync(join(rules, 'schema'), join(dist, 'schema'), { recursive: true });
-    writeFileSync(join(dist, 'schema', 'diagnosis.schema.json'), JSON.stringify(diagnosisSchema, null, 2));
+    for (const [name, schema] of Object.entries(OUTPUT_SCHEMAS)) {
+      writeFileSync(join(dist, 'schema', `${name}.schema.json`), JSON.stringify(schema, null, 2));
+    }
   });
   return 0;
 }

@@ -82,6 +82,18 @@ describe('asking for what a sum needs', () => {
     expect(given['stateful-router']).toBe('no');
   });
 
+  test('does not hand an empty text to the sum, which knows what is missing only when it is not there', async () => {
+    const strict: Topic = {
+      ...SUBNET,
+      inputs: [{ id: 'gateway', ask: 'reckon.ask-gateway', optional: true }],
+      reckon: ({ gateway }) =>
+        gateway === ''
+          ? { ok: false, problem: { id: 'typed.empty' }, input: 'gateway' }
+          : { ok: true, value: { lines: [], data: {} } },
+    };
+    expect(await asked(strict, {}, [''])).toMatchObject({ given: {}, complaints: [] });
+  });
+
   test('asks nothing when all is there', async () => {
     const all = {
       'router-address': '172.23.40.1',
