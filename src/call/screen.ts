@@ -1,13 +1,12 @@
 import type { PathStage } from '../diagnosis/diagnosis.js';
 import { picturePath } from '../diagnosis/path.js';
-import { cautionsOf, visitOf } from '../diagnosis/plan.js';
-import { titleOf } from '../diagnosis/ranked.js';
+import { cautionsOf, sumsOf, visitOf } from '../diagnosis/plan.js';
 import { defectReports, worksOf } from '../diagnosis/reports.js';
 import { inWords, say } from '../messages/say.js';
-import type { FindingId, Question, Remedy } from '../rulebase/records.js';
-import { whyAsk } from '../steps/why.js';
+import type { Question, Remedy } from '../rulebase/records.js';
 import { answerInWords } from './answer-words.js';
 import { type Call, diagnosisOf } from './call.js';
+import { whyLines, whyTry } from './why-lines.js';
 
 /** What a face asks for: one of a few, several of a few, or a line of text. */
 export type Input =
@@ -30,6 +29,8 @@ export interface Screen {
   /** How to find the answer, or what follows. */
   readonly help: readonly string[];
   readonly why: readonly string[];
+  /** Sums that go with the step, line by line: an address to use, and what to check first. */
+  readonly sums: readonly string[];
   readonly path: readonly PathStage[];
   readonly input: Input;
   /** Whether *can't tell* and *another step* make sense here. */
@@ -40,7 +41,7 @@ export interface Screen {
 export function screenOf(call: Call): Screen {
   const { step, situation } = call;
   const path = picturePath(situation, worksOf(situation), defectReports(situation));
-  const common = { path, cautions: [], help: [], why: [], mayPass: false };
+  const common = { path, cautions: [], help: [], why: [], sums: [], mayPass: false };
   switch (step.kind) {
     case 'ask':
       return { ...common, ...askScreen(call, step) };
@@ -111,62 +112,6 @@ function askScreen(call: Call, step: StepOf<'ask'>): Part {
   return { heading, ...questionScreen(call, question.id), why: whyLines(call, step), mayPass: true };
 }
 
-function whyLines(call: Call, step: StepOf<'ask'>): readonly string[] {
-  const { purpose } = step;
-  switch (purpose.kind) {
-    case 'opening':
-      return [say('call.why.opening')];
-    case 'closing':
-      return [say('call.why.closing')];
-    case 'gate': {
-      const remedy = call.rules.remedies.find(({ id }) => id === purpose.remedy);
-      return [
-        say('call.why.gate', { remedy: remedy?.title ?? '' }),
-        ...(remedy?.gate ? [remedy.gate.why] : []),
-      ];
-    }
-    case 'finding':
-      return [...togetherLine(call, step), ...findingLines(call, purpose.finding)];
-  }
-}
-
-/** Where several questions are needed: what they settle together. */
-function togetherLine({ rules }: Call, { group, purpose }: StepOf<'ask'>): readonly string[] {
-  if (group.length < 2 || purpose.kind !== 'finding') return [];
-  const title = rules.findings.find(({ id }) => id === purpose.finding)?.title ?? '';
-  return [say('call.why.together', { count: group.length, title })];
-}
-
-const EFFECTS_SHOWN = 3;
-/** A cause this unlikely is no reason. */
-const LEAST_WORTH_SAYING = 0.01;
-
-function findingLines({ rules, situation }: Call, id: FindingId): readonly string[] {
-  const why = whyAsk(situation, id);
-  const finding = rules.findings.find((one) => one.id === id);
-  if (!why || !finding) return [];
-  return [
-    say('call.why.apart', {
-      first: titleOf(rules, why.first.id),
-      firstNow: percent(why.first.now),
-      second: titleOf(rules, why.second.id),
-      secondNow: percent(why.second.now),
-    }),
-    ...why.effects.slice(0, EFFECTS_SHOWN).map(({ value, first, second }) =>
-      say('call.why.effect', {
-        value: finding.values[value]?.title ?? value,
-        first: percent(first),
-        second: percent(second),
-      }),
-    ),
-  ];
-}
-
-/** A probability as whole per cent. */
-export function percent(probability: number): string {
-  return say('call.percent', { number: Math.round(probability * 100) });
-}
-
 function readBackScreen(call: Call, id: string): Part {
   const question = questionOf(call, id);
   const answer = call.state.answers.get(id);
@@ -202,11 +147,12 @@ function checkScreen(call: Call, { conflict }: StepOf<'check-answers'>): Part {
   };
 }
 
-function spoiltScreen({ rules }: Call, id: string): Part {
+function spoiltScreen({ rules, situation }: Call, id: string): Part {
   const fault = rules['tester-faults'].find((one) => one.id === id);
   return {
     heading: say('call.spoilt.heading', { title: fault?.title ?? id }),
     say: fault?.help ?? [],
+    sums: fault ? sumsOf(situation, fault) : [],
     help: [say('call.spoilt.help')],
     input: {
       kind: 'choice',
@@ -225,6 +171,7 @@ function tryScreen(call: Call, step: StepOf<'try'>): Part {
     heading: say('call.try.heading', { title: remedy.title, place, minutes: remedy.minutes }),
     cautions: cautionsOf(call.rules, remedy),
     say: remedy.steps,
+    sums: sumsOf(call.situation, remedy),
     why: whyTry(call, remedy),
     input: {
       kind: 'choice',
@@ -235,20 +182,6 @@ function tryScreen(call: Call, step: StepOf<'try'>): Part {
       ],
     },
   };
-}
-
-function whyTry({ rules, situation }: Call, remedy: Remedy): readonly string[] {
-  const shares = remedy.mends
-    .map(({ cause }) => {
-      const h = situation.model.hypotheses.findIndex(({ id }) => id === cause);
-      return { cause, now: situation.probabilities[h] ?? 0 };
-    })
-    .filter(({ now }, _, all) => now >= LEAST_WORTH_SAYING || all.length === 1)
-    .sort((a, b) => b.now - a.now)
-    .slice(0, EFFECTS_SHOWN);
-  return shares.map(({ cause, now }) =>
-    say('call.why.mends', { cause: titleOf(rules, cause), now: percent(now) }),
-  );
 }
 
 /** The remedy of a step. */

@@ -1,5 +1,5 @@
 import { type Call, diagnosisOf } from '../call/call.js';
-import { percent } from '../call/screen.js';
+import { percent } from '../call/why-lines.js';
 import { say } from '../messages/say.js';
 import { lines, type Paint } from './paint.js';
 

@@ -12,6 +12,7 @@ export function screenText(screen: Screen, paint: Paint, columns: number | undef
     paint('bold', lines(screen.heading, columns)),
     ...block(say('cli.caution'), screen.cautions, (text) => paint('yellow', text), columns),
     ...block(say('cli.say'), screen.say, (text) => paint('cyan', text), columns),
+    ...block(say('cli.sum'), screen.sums, (text) => text, columns),
     ...block(say('cli.find'), screen.help, (text) => text, columns),
     ...block(say('cli.why'), screen.why, (text) => paint('dim', text), columns),
     '',

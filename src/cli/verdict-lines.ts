@@ -1,5 +1,6 @@
 import { type Call, diagnosisOf } from '../call/call.js';
-import { percent, screenOf } from '../call/screen.js';
+import { screenOf } from '../call/screen.js';
+import { percent } from '../call/why-lines.js';
 import { say } from '../messages/say.js';
 
 /** Verdict, defects and next step as a few lines of plain text. */

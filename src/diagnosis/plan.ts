@@ -1,5 +1,6 @@
 import { holds } from '../findings/holds.js';
-import type { Remedy, RuleBase } from '../rulebase/records.js';
+import { inWords } from '../messages/say.js';
+import type { FactId, Remedy, RuleBase } from '../rulebase/records.js';
 import { repairOrder, visitOrder } from '../steps/orders.js';
 import type { Situation } from '../steps/situation.js';
 import type { Diagnosis, PlannedStep } from './diagnosis.js';
@@ -10,7 +11,8 @@ export function planOf(situation: Situation): readonly PlannedStep[] {
 }
 
 /** A remedy in words. What its gate asks for stands with the cautions until the gate is known to be open. */
-export function plannedStep({ rules, settled }: Situation, remedy: Remedy): PlannedStep {
+export function plannedStep(situation: Situation, remedy: Remedy): PlannedStep {
+  const { rules, settled } = situation;
   const { gate } = remedy;
   const shut = gate && holds(gate.condition, settled.facts) !== true ? [gate.why] : [];
   return {
@@ -19,11 +21,19 @@ export function plannedStep({ rules, settled }: Situation, remedy: Remedy): Plan
     who: remedy.who,
     where: rules.manifest.places.find(({ id }) => id === remedy.place)?.title ?? remedy.place,
     minutes: remedy.minutes,
-    how: remedy.steps,
+    how: [...remedy.steps, ...sumsOf(situation, remedy)],
     cautions: [...shut, ...cautionsOf(rules, remedy)],
     check: remedy.check,
     undo: remedy.undo,
   };
+}
+
+/** The sums that go with a remedy or a spoilt check, line by line, as far as they are known. */
+export function sumsOf(
+  { settled }: Pick<Situation, 'settled'>,
+  { sums = [] }: { readonly sums?: readonly FactId[] },
+): readonly string[] {
+  return sums.flatMap((id) => settled.facts.get(id)?.lines ?? []).map(inWords);
 }
 
 /** The words of caution that belong before a remedy. */

@@ -4,6 +4,7 @@ import type { Facts } from '../findings/fact.js';
 import { type Filling, fill, inWords, say } from '../messages/say.js';
 import type { Situation } from '../steps/situation.js';
 import type { DefectReport, Diagnosis, Works } from './diagnosis.js';
+import { sumsOf } from './plan.js';
 
 /** The defects, their sentences filled and their sums in words. */
 export function defectReports({ rules, answers, settled }: Situation): readonly DefectReport[] {
@@ -42,7 +43,9 @@ export function worksOf({ rules, settled }: Situation): readonly Works[] {
 export function spoiltChecks({ rules, settled }: Situation): Diagnosis['spoilt'] {
   return settled.testerFaults.flatMap((id) => {
     const fault = rules['tester-faults'].find((one) => one.id === id);
-    return fault ? [{ fault: id, title: fault.title, help: fault.help }] : [];
+    return fault
+      ? [{ fault: id, title: fault.title, help: [...fault.help, ...sumsOf({ settled }, fault)] }]
+      : [];
   });
 }
 

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { SUM_NAMES } from '../findings/sums.js';
+import { SUM_NAMES, TOPIC_INPUTS } from '../findings/sums.js';
 import { type Assembled, assembleTexts } from '../rulebase/assemble.js';
 import { digestOf } from '../rulebase/canonical.js';
 import type { RuleFault } from '../rulebase/fault.js';
@@ -26,6 +26,7 @@ export async function checkRuleFolder(folder: string, schemas: string): Promise<
   const shapes = Object.fromEntries(readSchemas(schemas).map(({ file, text }) => [file, JSON.parse(text)]));
   const { rulebase, faults }: Assembled = assembleTexts(readRuleFolder(folder), shapes, {
     sums: SUM_NAMES,
+    topics: TOPIC_INPUTS,
   });
   return rulebase ? { faults, loaded: { rules: rulebase, digest: await digestOf(rulebase) } } : { faults };
 }

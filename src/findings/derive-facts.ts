@@ -1,13 +1,19 @@
 import type { Answers, AnswerValue } from '../answers/answer.js';
-import type { FactId, FactRecord } from '../rulebase/records.js';
+import type { FactId, FactRecord, Question } from '../rulebase/records.js';
 import { type Fact, type Facts, plainValue } from './fact.js';
 import { workSum } from './sums.js';
+import { topicFact } from './topic-fact.js';
 
 /**
  * What is known from the answers alone: each answered question, and each sum whose inputs are all known.
  * *Can't tell* makes nothing known. Facts may build on facts; the rule base holds no circles (checked at load).
  */
-export function deriveFacts(records: readonly FactRecord[], answers: Answers): Facts {
+export function deriveFacts(
+  records: readonly FactRecord[],
+  answers: Answers,
+  questions: readonly Question[] = [],
+): Facts {
+  const byId = new Map(questions.map((question) => [question.id, question]));
   const facts = new Map<FactId, Fact>();
   for (const [id, answer] of answers) {
     const value = plainValue(answer.value);
@@ -17,7 +23,7 @@ export function deriveFacts(records: readonly FactRecord[], answers: Answers): F
   for (let before = -1; before !== waiting.length; ) {
     before = waiting.length;
     waiting = waiting.filter((record) => {
-      const fact = work(record, facts, answers);
+      const fact = record.as ? topicFact(record, answers, byId) : work(record, facts, answers);
       if (fact) facts.set(record.id, fact);
       return !fact;
     });

@@ -12,6 +12,8 @@ export interface Fact {
   readonly lines: readonly Sentence[];
   /** The answers it rests on, sorted. */
   readonly basis: readonly QuestionId[];
+  /** Rests on what people guess, such as a length: it proves nothing. */
+  readonly estimate?: boolean;
 }
 
 export type Facts = ReadonlyMap<FactId, Fact>;

@@ -49,7 +49,7 @@ async function settleLayers(
   disputed: ReadonlySet<QuestionId>,
   spoilt: ReadonlySet<FindingId>,
 ): Promise<Pick<Settled, 'facts' | 'findings'>> {
-  const facts = new Map<string, Fact>(deriveFacts(rules.facts, answers));
+  const facts = new Map<string, Fact>(deriveFacts(rules.facts, answers, rules.questions));
   const findings = new Map<FindingId, Known>();
   const byId = new Map(
     rules.findings.filter(({ id }) => !spoilt.has(id)).map((finding) => [finding.id, finding]),

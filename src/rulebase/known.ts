@@ -5,6 +5,8 @@ import { type FactRecord, type Finding, KINDS, type Kind, type Question, type St
 export interface CodeNames {
   /** Sums that a fact may name. */
   readonly sums: readonly string[];
+  /** Topics of sums, each with the names of its inputs. */
+  readonly topics: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
 /** What there is in a draft, by id, for checks that follow mentions. */

@@ -107,6 +107,8 @@ export interface FindingRule {
 export interface Finding extends Recorded {
   readonly stage: StageId;
   readonly values: Readonly<Record<ValueId, FindingValue>>;
+  /** Can be settled although some of its questions were answered *can't tell*: a sum over ranges. */
+  readonly withGaps?: boolean;
   /** A circumstance holds whatever is mended, so no remedy ever spends it. */
   readonly circumstance?: boolean;
   /** The questions that together settle it. */
@@ -148,6 +150,8 @@ export interface Remedy extends Recorded {
   readonly changes: readonly FindingId[];
   /** Did the remedy do what it should? Asked besides "is the picture back?". */
   readonly check: string;
+  /** Facts whose sums are shown with it, as far as they are known: an address to use, and what to check first. */
+  readonly sums?: readonly FactId[];
   readonly undo: string;
   /** The state the site is left in, for whoever reads the ticket. */
   readonly leaves: string;
@@ -173,6 +177,7 @@ export interface TesterFault extends Recorded {
   readonly when: Condition;
   readonly spoils: readonly FindingId[];
   readonly help: readonly string[];
+  readonly sums?: readonly FactId[];
   /** Answers to ask again once it is put right. */
   readonly askAgain: readonly QuestionId[];
 }
@@ -182,8 +187,14 @@ export interface FactRecord extends Recorded {
   readonly type: 'choice' | 'yes-no' | 'number' | 'text';
   readonly values?: readonly ValueId[];
   readonly unit?: string;
+  /** A sum by name, or a topic of sums: then `as` says which question gives which of its inputs. */
   readonly sum: string;
   readonly inputs: readonly FactId[];
+  readonly as?: Readonly<Record<QuestionId, string>>;
+  /** Of a topic: the number or word to take instead of its verdict. */
+  readonly field?: string;
+  /** Rests on lengths, sizes or loads as people guess them: it never proves a defect. */
+  readonly estimate?: boolean;
 }
 
 export interface Retired extends Recorded {

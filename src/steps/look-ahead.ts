@@ -1,3 +1,4 @@
+import { isCantTell } from '../answers/answer.js';
 import { combinedErrorRate, errorRate, type Leaning, leaningOf } from '../answers/reliability.js';
 import { blur } from '../ranking/blur.js';
 import type { Finding, FindingId, PlaceId, Question, QuestionId } from '../rulebase/records.js';
@@ -48,7 +49,7 @@ function usefulGroup(situation: Situation, finding: Finding): readonly Question[
   if (settled.findings.has(finding.id)) return undefined;
   const group = model.findings.get(finding.id)?.group;
   if (evidence.some((one) => model.findings.get(one.finding)?.group === group)) return undefined;
-  const questions = groupFor(situation, finding.asks);
+  const questions = groupFor(situation, wantedOf(situation, finding));
   return questions && questions.length > 0 ? questions : undefined;
 }
 
@@ -165,4 +166,9 @@ function information({ probabilities }: Situation, rows: Rows): number {
     });
   }
   return total;
+}
+
+/** A sum over ranges does without what nobody could tell. */
+function wantedOf({ answers }: Situation, { asks, withGaps }: Finding): readonly QuestionId[] {
+  return withGaps ? asks.filter((id) => !isCantTell(answers.get(id))) : asks;
 }

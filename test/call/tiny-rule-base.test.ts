@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { SUM_NAMES } from '../../src/findings/sums.js';
+import { SUM_NAMES, TOPIC_INPUTS } from '../../src/findings/sums.js';
 import { assembleTexts } from '../../src/rulebase/assemble.js';
 import { fileOf } from '../../src/rulebase/layout.js';
 import { KINDS } from '../../src/rulebase/records.js';
@@ -19,7 +19,7 @@ describe('the rule base of these tests', () => {
       })),
     );
     const files = [{ file: 'manifest.json', text: JSON.stringify(TINY.manifest) }, ...records];
-    const { faults, rulebase } = assembleTexts(files, readSchemas(), { sums: SUM_NAMES });
+    const { faults, rulebase } = assembleTexts(files, readSchemas(), { sums: SUM_NAMES, topics: new Map() });
     expect(faults.filter(({ grade }) => grade === 'error')).toEqual([]);
     expect(rulebase).toEqual(TINY);
   });

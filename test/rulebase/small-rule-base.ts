@@ -161,7 +161,7 @@ export const SMALL: RuleBase = {
   retired: [],
 };
 
-export const SMALL_NAMES: CodeNames = { sums: ['address-kind', 'same-address'] };
+export const SMALL_NAMES: CodeNames = { sums: ['address-kind', 'same-address'], topics: new Map() };
 
 /** The same as files; a fresh copy each time. */
 export function smallFiles(): readonly RuleFile[] {

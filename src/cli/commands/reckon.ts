@@ -1,6 +1,6 @@
 import type { Reckoning, Topic, TopicInput } from '../../arithmetic/topics/topic.js';
 import { nearestName } from '../../call/nearest-name.js';
-import { TOPICS, topicNamed } from '../../call/topics.js';
+import { allTopics, topicNamed } from '../../call/topics.js';
 import { InputFault } from '../../files/faults.js';
 import { inWords, say } from '../../messages/say.js';
 import { askOn, type Terminal } from '../ask.js';
@@ -36,7 +36,7 @@ export async function reckon(options: Options): Promise<number> {
 function listTopics({ json, given }: Options): number {
   const [stray] = Object.keys(given);
   if (stray !== undefined) throw new InputFault({ id: 'reckon.topic-wanted', with: { option: stray } });
-  const listed = TOPICS.map(({ id, title, inputs }) => ({
+  const listed = allTopics().map(({ id, title, inputs }) => ({
     id,
     title: say(title),
     inputs: inputs.map(({ id: input, ask, optional = false, choices }) => ({
@@ -54,7 +54,7 @@ function listing(): string {
     lines(say('reckon.topic', { id, title: say(title) }), process.stdout.columns, '  '),
     lines(inputs.map(flagOf).join(' '), process.stdout.columns, '      '),
   ];
-  return [say('reckon.topics'), say('reckon.topics-inputs'), '', ...TOPICS.flatMap(one)].join('\n');
+  return [say('reckon.topics'), say('reckon.topics-inputs'), '', ...allTopics().flatMap(one)].join('\n');
 }
 
 /** In brackets where it may be left out. */
@@ -65,7 +65,7 @@ function flagOf({ id, optional }: TopicInput): string {
 function unknownTopic(topic: string): never {
   const near = nearestName(
     topic,
-    TOPICS.map(({ id }) => id),
+    allTopics().map(({ id }) => id),
   );
   throw new InputFault(
     near === undefined

@@ -60,6 +60,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.left-open': 'The call stays open. Go on with: whydark call --record {file}',
   'cli.disk': '{problem} Nothing answered before is lost; the last answer was not kept.',
   'cli.say': 'Say',
+  'cli.sum': 'Sum',
   'cli.find': 'How',
   'cli.why': 'Why now',
   'cli.caution': 'Caution',

@@ -105,4 +105,10 @@ export const RULES_WORDS = {
   'rules.cause-unmended': 'No remedy mends this cause. Add a remedy, or name the cause in the mends of one.',
   'rules.explains-itself': 'A cause cannot be its own alternative. Take it out of the list.',
   'rules.check-not-between': 'The answer to check first must be one of those in between: {known}.',
+  'rules.no-such-sum-fact': 'There is no fact {found} whose sum could be shown. Write one of facts/.',
+  'rules.no-topic': '"as" belongs to a topic of sums, and {sum} is a plain one. Leave "as" out.',
+  'rules.input-unnamed':
+    'The input {input} has no name in {sum}. Say in "as" which input of the topic it gives.',
+  'rules.no-such-topic-input': 'The topic has no input {found}. "whydark reckon" lists its inputs.',
+  'rules.not-an-input': '{question} is named here, but it is not among the inputs. Add it there.',
 } as const;

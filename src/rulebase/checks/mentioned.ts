@@ -54,6 +54,10 @@ export function checkMentions(draft: Draft, known: Known): readonly RuleFault[] 
       'rules.no-such-caution',
       remedies.flatMap(({ file, record }) => listed(file, record.cautions, 'cautions')),
     ),
+    ...exist(known.ids.facts, 'rules.no-such-sum-fact', [
+      ...remedies.flatMap(({ file, record }) => listed(file, record.sums, 'sums')),
+      ...testers.flatMap(({ file, record }) => listed(file, record.sums, 'sums')),
+    ]),
     ...exist(known.ids.findings, 'rules.no-such-finding', [
       ...remedies.flatMap(({ file, record }) => listed(file, record.changes, 'changes')),
       ...testers.flatMap(({ file, record }) => listed(file, record.spoils, 'spoils')),

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { inputIds, TOPICS } from '../../../src/call/topics.js';
+import { inputIds, allTopics } from '../../../src/call/topics.js';
 import { readOptions } from '../../../src/cli/options.js';
 import { EXIT, run } from '../../../src/cli/run.js';
 
@@ -80,13 +80,13 @@ describe('whydark reckon', () => {
   test('alone lists the topics, each with its options', async () => {
     const { exit, out } = await whydark('reckon');
     expect(exit).toBe(EXIT.done);
-    for (const { id, inputs } of TOPICS) {
+    for (const { id, inputs } of allTopics()) {
       expect(out).toContain(`\n  ${id}: `);
       for (const input of inputs) expect(out).toContain(`--${input.id}`);
     }
     expect(out).toContain('      --address --mask [--gateway] [--other]\n');
     const { topics } = JSON.parse((await whydark('reckon', '--json')).out);
-    expect(topics.map(({ id }: { id: string }) => id)).toEqual(TOPICS.map(({ id }) => id));
+    expect(topics.map(({ id }: { id: string }) => id)).toEqual(allTopics().map(({ id }) => id));
   });
 
   test.each([
