@@ -214,6 +214,42 @@ export const BROKEN_LINKS: readonly Broken[] = [
     faults: [`error ${FACT} /inputs/1 rules.no-such-input`],
   },
   {
+    name: 'a topic without the names of its inputs',
+    changes: [{ file: FACT, at: '/sum', value: 'a-topic' }],
+    faults: [`error ${FACT} /as rules.input-unnamed`],
+  },
+  {
+    name: 'an input that the topic does not have',
+    changes: [
+      { file: FACT, at: '/sum', value: 'a-topic' },
+      { file: FACT, at: '/as', value: { 'camera-address': FAR } },
+    ],
+    faults: [`error ${FACT} /as/camera-address rules.no-such-topic-input`],
+  },
+  {
+    name: 'an input named that is not among the inputs',
+    changes: [
+      { file: FACT, at: '/sum', value: 'a-topic' },
+      { file: FACT, at: '/as', value: { 'camera-address': 'address', lights: 'address' } },
+    ],
+    faults: [`error ${FACT} /as/lights rules.not-an-input`],
+  },
+  {
+    name: 'names of inputs for a plain sum',
+    changes: [{ file: FACT, at: '/as', value: { 'camera-address': 'address' } }],
+    faults: [`error ${FACT} /as rules.no-topic`],
+  },
+  {
+    name: 'an unknown sum to show with a remedy',
+    changes: [{ file: REMEDY, at: '/sums', value: [FAR] }],
+    faults: [`error ${REMEDY} /sums/0 rules.no-such-sum-fact`],
+  },
+  {
+    name: 'an unknown sum to show with a spoilt check',
+    changes: [{ file: TESTER, at: '/sums', value: [FAR] }],
+    faults: [`error ${TESTER} /sums/0 rules.no-such-sum-fact`],
+  },
+  {
     name: 'a cause that nothing mends, as a warning',
     changes: [{ file: REMEDY, at: '/mends/1' }],
     faults: [`warning ${PASSWORD}  rules.cause-unmended`],

@@ -161,7 +161,10 @@ export const SMALL: RuleBase = {
   retired: [],
 };
 
-export const SMALL_NAMES: CodeNames = { sums: ['address-kind', 'same-address'], topics: new Map() };
+export const SMALL_NAMES: CodeNames = {
+  sums: ['a-topic', 'address-kind', 'same-address'],
+  topics: new Map([['a-topic', new Set(['address'])]]),
+};
 
 /** The same as files; a fresh copy each time. */
 export function smallFiles(): readonly RuleFile[] {
