@@ -1,19 +1,65 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { defineConfig } from 'rolldown';
 
-/** Node's own modules stay outside; everything else goes into the bundle, so the command starts fast. */
-export default defineConfig({
-  input: {
-    whydark: 'src/cli/whydark.ts',
-    'build/pack-rules': 'src/build/pack-rules.ts',
-    'build/demo': 'src/build/demo.ts',
+const resolve = { extensionAlias: { '.js': ['.ts', '.js'] } };
+
+/** The licences of all that the bundle brings along have to travel with it. */
+const notices = {
+  name: 'notices',
+  generateBundle(_, bundle) {
+    const folders = Object.values(bundle)
+      .flatMap((chunk) => chunk.moduleIds ?? [])
+      .flatMap((id) => /^(.*\/node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1] ?? []);
+    const source = [...new Set(folders)].sort().map(noticeOf).join('\n\n');
+    this.emitFile({ type: 'asset', fileName: 'LICENSES.txt', source: `${source}\n` });
   },
-  platform: 'node',
-  resolve: { extensionAlias: { '.js': ['.ts', '.js'] } },
-  output: {
-    dir: 'dist',
-    cleanDir: true,
-    format: 'esm',
-    entryFileNames: '[name].js',
-    chunkFileNames: 'chunks/[name]-[hash].js',
+};
+
+function noticeOf(folder) {
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
+  const text =
+    file !== undefined && existsSync(join(folder, file)) ? readFileSync(join(folder, file), 'utf8') : license;
+  return `${name} ${version} (${license})\n\n${text.trim()}`;
+}
+
+export default defineConfig([
+  {
+    // Node's own modules stay outside; everything else goes into the bundle, so the command starts fast.
+    input: {
+      whydark: 'src/cli/whydark.ts',
+      'build/pack-rules': 'src/build/pack-rules.ts',
+      'build/demo': 'src/build/demo.ts',
+    },
+    platform: 'node',
+    resolve,
+    plugins: [notices],
+    output: {
+      dir: 'dist',
+      cleanDir: true,
+      format: 'esm',
+      entryFileNames: '[name].js',
+      chunkFileNames: 'chunks/[name]-[hash].js',
+    },
   },
-});
+  {
+    // The engine for others to build on: no Node module in it, as the platform says.
+    input: {
+      call: 'src/call/call.ts',
+      screen: 'src/call/screen.ts',
+      'ticket-of': 'src/call/ticket-of.ts',
+      'answers-file': 'src/call/answers-file.ts',
+      topics: 'src/call/topics.ts',
+    },
+    platform: 'browser',
+    resolve,
+    plugins: [notices],
+    output: {
+      dir: 'dist/lib',
+      format: 'esm',
+      entryFileNames: '[name].js',
+      chunkFileNames: 'chunks/[name]-[hash].js',
+    },
+  },
+]);
