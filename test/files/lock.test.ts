@@ -84,14 +84,14 @@ test('does not remove a mark that another process has put in place of its own', 
 test.skipIf(process.platform !== 'linux')(
   'takes over from one that ended but was not fetched by its parent',
   async () => {
-    // The inner shell ends at once; its parent has become a sleep, which never fetches it.
-    const parent = spawn('sh', ['-c', 'sh -c : & echo $!; exec sleep 60'], {
+    // The inner one ends after its parent has become a sleep, which never fetches it; a shell might.
+    const parent = spawn('sh', ['-c', 'sleep 1 & echo $!; exec sleep 60'], {
       stdio: ['ignore', 'pipe', 'ignore'],
     });
     try {
       const pid = Number(String((await once(parent.stdout, 'data'))[0]));
       const fields = () => readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]?.split(' ') ?? [];
-      await expect.poll(() => fields()[0]).toBe('Z');
+      await expect.poll(() => fields()[0], { timeout: 10_000 }).toBe('Z');
       const boot = readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim();
       const path = marked({ pid, started: `${boot}/${fields()[19]}`, host: hostname() });
       expect(() => lock(path)()).not.toThrow();
