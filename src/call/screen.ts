@@ -217,6 +217,7 @@ function visitScreen(call: Call): Part {
         days: visit.days,
       }),
     ],
+    cautions: visit.cautions,
     help: [
       ...visit.doThere.map((title) => say('call.visit.do', { title })),
       ...visit.bring.map((item) => say('call.visit.bring', { item })),

@@ -119,6 +119,7 @@ export interface Diagnosis {
     readonly days: number;
     readonly doThere: readonly string[];
     readonly bring: readonly string[];
+    readonly cautions: readonly string[];
   };
   /** Watch, and ring back: set where the picture is back or comes and goes without proof of the cause. */
   readonly watch?: string;

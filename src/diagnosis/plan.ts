@@ -54,5 +54,6 @@ export function visitOf(situation: Situation): NonNullable<Diagnosis['visit']> {
     days: rules.manifest.visit.waitDays,
     doThere: remedies.map(({ title }) => title),
     bring: [...new Set([...kit, ...bring])],
+    cautions: [...new Set(remedies.flatMap((remedy) => cautionsOf(rules, remedy)))],
   };
 }

@@ -5,7 +5,7 @@ import type { Question } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
 import { canDo } from './open-questions.js';
 import { type OpenRemedy, openRemedies } from './open-remedies.js';
-import { exactPlan, greedyPlan } from './repair-plan.js';
+import { bestPlan, greedyPlan } from './repair-plan.js';
 import { passKey, type Situation } from './situation.js';
 import type { Ending, Step } from './step.js';
 
@@ -91,7 +91,7 @@ function cheapestStep(situation: Situation): Step {
 function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
   const { rules, probabilities, here } = situation;
   const tries = open.map(({ attempt }) => attempt);
-  const plan = exactPlan(probabilities, here, tries, rules.manifest);
+  const plan = bestPlan(probabilities, here, tries, rules.manifest);
   const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy);
   if (!chosen) return closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
   const gate = chosen.gate[0];

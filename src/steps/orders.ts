@@ -1,6 +1,6 @@
 import type { KitId, Remedy, Who } from '../rulebase/records.js';
 import { openRemedies } from './open-remedies.js';
-import { exactPlan, greedyPlan } from './repair-plan.js';
+import { bestPlan, chanceOf, greedyPlan } from './repair-plan.js';
 import type { Situation } from './situation.js';
 
 export interface RepairOrder {
@@ -13,7 +13,7 @@ export interface RepairOrder {
 export function repairOrder(situation: Situation): RepairOrder {
   const open = openRemedies(situation);
   const tries = open.map(({ attempt }) => attempt);
-  const plan = exactPlan(situation.probabilities, situation.here, tries, situation.rules.manifest);
+  const plan = bestPlan(situation.probabilities, situation.here, tries, situation.rules.manifest);
   const remedies = plan.order.flatMap(
     ({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? [],
   );
@@ -23,6 +23,8 @@ export function repairOrder(situation: Situation): RepairOrder {
 const ALL_HANDS: ReadonlySet<Who> = new Set<Who>(['anyone', 'owner', 'installer', 'help-desk']);
 /** Past this many a visit's list is no longer read. */
 const VISIT_LENGTH = 6;
+/** Chance from which on something is worth being prepared for: one visit in thirty. */
+const WORTH_PREPARING = 1 / 30;
 
 /**
  * What a technician who goes there with everything would do, in order: whatever can't be done by phone included,
@@ -32,7 +34,9 @@ export function visitOrder(situation: Situation): readonly Remedy[] {
   const kit: ReadonlySet<KitId> = new Set(situation.rules.manifest.kit.map(({ id }) => id));
   const there: Situation = { ...situation, hands: ALL_HANDS, kit, here: 'cabinet', passed: new Set() };
   const open = openRemedies(there);
-  const tries = open.map(({ attempt }) => attempt);
+  const tries = open
+    .map(({ attempt }) => attempt)
+    .filter((attempt) => chanceOf(attempt, there.probabilities) >= WORTH_PREPARING);
   const order = greedyPlan(there.probabilities, there.here, tries, there.rules.manifest).order;
   return order
     .slice(0, VISIT_LENGTH)

@@ -178,3 +178,15 @@ function aliveAfter(probabilities: readonly number[], chosen: readonly Try[]): r
   }
   return alive;
 }
+
+/** The better of the exact order of a few and the greedy order of all: the few may leave out too much. */
+export function bestPlan(
+  probabilities: readonly number[],
+  here: PlaceId,
+  tries: readonly Try[],
+  manifest: Manifest,
+): RepairPlan {
+  const exact = exactPlan(probabilities, here, tries, manifest);
+  const greedy = greedyPlan(probabilities, here, tries, manifest);
+  return greedy.minutes < exact.minutes - 1e-9 ? greedy : exact;
+}

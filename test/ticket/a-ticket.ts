@@ -178,6 +178,7 @@ function aDiagnosis(): Diagnosis {
       days: 1.5,
       doThere: ['Put the gateway right', 'Look at the plug at the camera'],
       bring: ['Ladder', 'Known-good patch lead'],
+      cautions: ['Work up a ladder is for the installer; local codes decide.'],
     },
     watch: 'Watch ten minutes, and ring back after the next night.',
   };

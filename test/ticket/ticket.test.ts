@@ -168,7 +168,7 @@ function everywhere(text: string): TicketInput {
         check: text,
         undo: text,
       })),
-      visit: { minutes: 120, days: 2, doThere: [text, text], bring: [text, text] },
+      visit: { minutes: 120, days: 2, doThere: [text, text], bring: [text, text], cautions: [text] },
       watch: text,
     },
   };

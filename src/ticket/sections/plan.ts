@@ -32,11 +32,15 @@ function planned({ title, who, where, minutes, cautions, how, check, undo }: Pla
   );
 }
 
-function visitSection({ minutes, days, doThere, bring }: NonNullable<Diagnosis['visit']>, pen: Pen): string {
+function visitSection(
+  { minutes, days, doThere, bring, cautions }: NonNullable<Diagnosis['visit']>,
+  pen: Pen,
+): string {
   const list = (heading: string, items: string): string => (items === '' ? '' : blocks(heading, items));
   return section(
     say('ticket.visit'),
     bullets([say('ticket.visit-labour', { minutes }), say('ticket.visit-waiting', { days })]),
+    bullets(cautions.map((caution) => say('ticket.caution', { caution: pen.ours(caution) }))),
     list(say('ticket.visit-do'), numbered(doThere.map(pen.ours))),
     list(say('ticket.visit-bring'), bullets(bring.map(pen.ours))),
   );
