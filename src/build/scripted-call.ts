@@ -44,12 +44,19 @@ const SECONDS_BETWEEN = 20;
 
 type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
 
+/** Told of the header and of each event as it happens, as a record is. */
+export interface Keep {
+  readonly header?: (header: CallHeader) => void;
+  readonly event?: (event: CallEvent) => void;
+}
+
 /** Holds a whole call with a written-down caller, the way the terminal would. Throws where it never ends. */
 export async function playScript(
   rules: RuleBase,
   digest: string,
   script: Script,
   id: string,
+  keep: Keep = {},
 ): Promise<Played> {
   const header: CallHeader = {
     record: RECORD_FORMAT,
@@ -59,6 +66,7 @@ export async function playScript(
     rules: { version: rules.manifest.version, digest },
     role: script.role,
   };
+  keep.header?.(header);
   const events: CallEvent[] = [];
   let call = await openCall(rules, digest, header);
   const happen = async (happening: Happening): Promise<void> => {
@@ -68,6 +76,7 @@ export async function playScript(
     const event: CallEvent = { at, ...happening };
     const next = await advance(call, event);
     if (!next.ok) throw new Error(`${script.title}: ${inWords(next.problem)}`);
+    keep.event?.(event);
     events.push(event);
     call = next.value;
   };
