@@ -35,10 +35,10 @@ describe('the rule base as shipped', () => {
     const stages = new Set(rules.causes.map(({ stage }) => stage));
     expect(rules.manifest.stages.map(({ id }) => id).filter((id) => !stages.has(id))).toEqual([]);
     expect(rules.manifest.stages).toHaveLength(14);
-    expect(rules.causes.length).toBeGreaterThanOrEqual(20);
-    expect(rules.questions.length).toBeGreaterThanOrEqual(22);
-    expect(rules.findings.length).toBeGreaterThanOrEqual(30);
-    expect(rules.remedies.length).toBeGreaterThanOrEqual(18);
+    expect(rules.causes.length).toBeGreaterThanOrEqual(55);
+    expect(rules.questions.length).toBeGreaterThanOrEqual(50);
+    expect(rules.findings.length).toBeGreaterThanOrEqual(50);
+    expect(rules.remedies.length).toBeGreaterThanOrEqual(45);
     expect(rules.contradictions.length).toBeGreaterThan(0);
     expect(rules.cautions.length).toBeGreaterThan(0);
     expect(rules['tester-faults'].length).toBeGreaterThan(0);

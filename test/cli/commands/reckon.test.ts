@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { inputIds, allTopics } from '../../../src/call/topics.js';
+import { allTopics, inputIds } from '../../../src/call/topics.js';
 import { readOptions } from '../../../src/cli/options.js';
 import { EXIT, run } from '../../../src/cli/run.js';
 
