@@ -12,6 +12,7 @@ export interface Options {
   readonly site: boolean;
   readonly json: boolean;
   readonly unmasked: boolean;
+  readonly csv: boolean;
   readonly help: boolean;
   readonly version: boolean;
   /** What was given for the options that only this command has, as typed. */
@@ -29,6 +30,7 @@ const OPTIONS: Readonly<Record<string, Option>> = {
   site: { type: 'boolean' },
   json: { type: 'boolean' },
   unmasked: { type: 'boolean' },
+  csv: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
 };
@@ -69,6 +71,7 @@ export function readOptions(argv: readonly string[], inputs: readonly string[] =
     site: given.has('site'),
     json: given.has('json'),
     unmasked: given.has('unmasked'),
+    csv: given.has('csv'),
     help: given.has('help'),
     version: given.has('version'),
     given: Object.fromEntries([...given].filter(([name]) => inputs.includes(name))),

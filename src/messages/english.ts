@@ -11,6 +11,7 @@ import { HELP_WORDS } from './english/help.js';
 import { LOSS_WORDS } from './english/loss.js';
 import { NAT_WORDS } from './english/nat.js';
 import { OVERLAP_WORDS } from './english/overlap.js';
+import { PLAN_WORDS } from './english/plan.js';
 import { POWER_WORDS } from './english/power.js';
 import { PROPOSAL_WORDS } from './english/proposals.js';
 import { RECKON_WORDS } from './english/reckon.js';
@@ -31,6 +32,7 @@ export const ENGLISH = {
   ...DIAGNOSIS_WORDS,
   ...FILES_WORDS,
   ...HELP_WORDS,
+  ...PLAN_WORDS,
   ...POWER_WORDS,
   ...RULES_WORDS,
   ...TICKET_WORDS,

@@ -19,7 +19,10 @@ describe('the rule base of these tests', () => {
       })),
     );
     const files = [{ file: 'manifest.json', text: JSON.stringify(TINY.manifest) }, ...records];
-    const { faults, rulebase } = assembleTexts(files, readSchemas(), { sums: SUM_NAMES, topics: new Map() });
+    const { faults, rulebase } = assembleTexts(files, readSchemas(), {
+      sums: SUM_NAMES,
+      topics: TOPIC_INPUTS,
+    });
     expect(faults.filter(({ grade }) => grade === 'error')).toEqual([]);
     expect(rulebase).toEqual(TINY);
   });

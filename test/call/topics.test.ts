@@ -10,15 +10,18 @@ describe('the sums that can be done alone', () => {
     expect(topicNamed('subnets')).toBeUndefined();
   });
 
-  test.each(allTopics().map((topic) => [topic.id, topic] as const))('%s asks for each input once', (_, topic) => {
-    const ids = topic.inputs.map(({ id }) => id);
-    expect(new Set(ids).size).toBe(ids.length);
-    expect(ids.filter((id) => !/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(id))).toEqual([]);
-    for (const { ask, choices = [] } of topic.inputs) {
-      expect(say(ask)).not.toBe('');
-      expect(new Set(choices.map(({ id }) => id)).size).toBe(choices.length);
-    }
-  });
+  test.each(allTopics().map((topic) => [topic.id, topic] as const))(
+    '%s asks for each input once',
+    (_, topic) => {
+      const ids = topic.inputs.map(({ id }) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+      expect(ids.filter((id) => !/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(id))).toEqual([]);
+      for (const { ask, choices = [] } of topic.inputs) {
+        expect(say(ask)).not.toBe('');
+        expect(new Set(choices.map(({ id }) => id)).size).toBe(choices.length);
+      }
+    },
+  );
 
   test.each(allTopics().map((topic) => [topic.id, topic] as const))(
     '%s says which input it misses when nothing is given, one that must be given',

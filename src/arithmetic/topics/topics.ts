@@ -1,4 +1,5 @@
 import { ADDRESS } from './address.js';
+import { ADDRESS_PLAN } from './address-plan.js';
 import { BANDWIDTH } from './bandwidth.js';
 import { CLOCK } from './clock.js';
 import { DC_SUPPLY } from './dc-supply.js';
@@ -22,6 +23,7 @@ export const TOPICS: readonly Topic[] = [
   ADDRESS,
   TEMPORARY_ADDRESS,
   FREE_ADDRESS,
+  ADDRESS_PLAN,
   NAT,
   POE,
   POE_BUDGET,

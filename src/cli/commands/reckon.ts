@@ -102,6 +102,7 @@ function report(
   options: Options,
 ): number {
   const words = sentences.map(inWords);
+  if (options.csv) return printTable(topic, data);
   if (options.json) {
     const judged = { ...(verdict && { verdict }), ...(decides !== undefined && { decides }) };
     const whole = { format: 1, topic: topic.id, ...judged, lines: words, data };
@@ -114,5 +115,11 @@ function report(
   ];
   const text = [...words, ...last].map((line) => lines(line, process.stdout.columns)).join('\n');
   process.stdout.write(`${text}\n`);
+  return EXIT.done;
+}
+
+function printTable({ id }: Topic, { csv }: Reckoning['data']): number {
+  if (typeof csv !== 'string') throw new InputFault({ id: 'reckon.no-table', with: { topic: id } });
+  process.stdout.write(csv);
   return EXIT.done;
 }

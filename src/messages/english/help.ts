@@ -52,10 +52,12 @@ instead. DIR is "rules" where none is given. Ends with status 1 where there is
 an error.
 
 Example: whydark rules check rules`,
-  'help.reckon': `whydark reckon TOPIC [--INPUT VALUE ...] [--json]
+  'help.reckon': `whydark reckon TOPIC [--INPUT VALUE ...] [--json | --csv]
 
 Does one sum and shows it line by line, with units and sources. What is not
 given is asked for on a terminal. "whydark reckon" alone lists the topics.
+
+  --csv   the table of an address plan, as comma-separated values
 
 Example: whydark reckon subnet --address 172.23.40.21 --mask 255.255.255.0`,
 } as const;

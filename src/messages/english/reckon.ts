@@ -65,4 +65,5 @@ export const RECKON_WORDS = {
   'reckon.not-of-topic': '--{option} does not belong to "{topic}". It takes: {flags}',
   'reckon.input-wrong': '--{input}: {problem}',
   'reckon.may-be-left-out': 'Enter with nothing typed leaves it out.',
+  'reckon.no-table': 'The sum {topic} has no table to print as CSV. Leave --csv out.',
 } as const;

@@ -1,0 +1,28 @@
+import type { Sentence } from '../../messages/say.js';
+import { type Address, showAddress } from '../../values/address.js';
+import { type Mask, showMask } from '../../values/mask.js';
+import { hostStanding } from '../host-standing.js';
+import { sameSubnet } from '../subnet.js';
+import type { Stretch } from './room.js';
+
+/** What is wrong at a site before anything is added: a sentence each, in the order of the devices. */
+export function conflictsAt(
+  router: Address,
+  mask: Mask,
+  dhcp: Stretch | undefined,
+  known: readonly Address[],
+): readonly Sentence[] {
+  const inDhcp = ({ bits }: Address): boolean => dhcp !== undefined && dhcp.from <= bits && bits <= dhcp.to;
+  const said = (address: Address) => ({ address: showAddress(address), mask: showMask(mask) });
+  const lines: Sentence[] = inDhcp(router) ? [{ id: 'plan.router-in-dhcp', with: said(router) }] : [];
+  for (const [at, address] of known.entries()) {
+    if (known.findIndex(({ bits }) => bits === address.bits) < at) {
+      lines.push({ id: 'plan.twice', with: said(address) });
+    } else if (address.bits === router.bits) lines.push({ id: 'plan.same-as-router', with: said(address) });
+    else if (!sameSubnet(router, mask, address)) lines.push({ id: 'plan.outside', with: said(address) });
+    else if (hostStanding(address, mask).value !== 'host')
+      lines.push({ id: 'plan.no-host', with: said(address) });
+    else if (inDhcp(address)) lines.push({ id: 'plan.in-dhcp', with: said(address) });
+  }
+  return lines;
+}
