@@ -1,3 +1,4 @@
+import { sumsOf } from '../diagnosis/plan.js';
 import { writeTicket } from '../ticket/ticket.js';
 import type { TicketInput } from '../ticket/ticket-input.js';
 import { answerInWords } from './answer-words.js';
@@ -28,6 +29,7 @@ function ticketInput(call: Call): TicketInput {
         took,
         picture,
         leaves: remedy?.leaves ?? '',
+        sums: remedy ? sumsOf(call.situation, remedy) : [],
         undo: remedy?.undo ?? '',
       };
     }),

@@ -17,7 +17,7 @@ export function topicFact(
   answers: Answers,
   questions: ReadonlyMap<QuestionId, Question>,
 ): Fact | undefined {
-  const given: Record<string, string> = {};
+  const given: Record<string, string> = { ...record.given };
   const basis: QuestionId[] = [];
   for (const id of record.inputs) {
     const answer = answers.get(id);

@@ -191,6 +191,8 @@ export interface FactRecord extends Recorded {
   readonly sum: string;
   readonly inputs: readonly FactId[];
   readonly as?: Readonly<Record<QuestionId, string>>;
+  /** Of a topic: inputs that are the same in every call. */
+  readonly given?: Readonly<Record<string, string>>;
   /** Of a topic: the number or word to take instead of its verdict. */
   readonly field?: string;
   /** Rests on lengths, sizes or loads as people guess them: it never proves a defect. */

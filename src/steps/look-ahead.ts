@@ -75,8 +75,7 @@ function weigh(
   const untold = greedyPlan(situation.probabilities, place, tries, manifest).minutes;
   const { lastStage } = situation;
   const price = lastStage === undefined || questions[0]?.stage === lastStage ? 0 : manifest.subjectPrice;
-  // The finding stays unknown as soon as one of the questions finds no answer.
-  const told = (1 - manifest.cantTell) ** questions.length;
+  const told = chanceToSettle(manifest.cantTell, questions.length, first?.open.finding.withGaps === true);
   const expected = minutes + price + told * settled + (1 - told) * untold;
   return { questions, settles: first?.open.finding.id ?? '', minutes, expected };
 }
@@ -171,4 +170,9 @@ function information({ probabilities }: Situation, rows: Rows): number {
 /** A sum over ranges does without what nobody could tell. */
 function wantedOf({ answers }: Situation, { asks, withGaps }: Finding): readonly QuestionId[] {
   return withGaps ? asks.filter((id) => !isCantTell(answers.get(id))) : asks;
+}
+
+/** The chance that these questions settle the finding: all have to be told, or, for a sum over ranges, one of them. */
+function chanceToSettle(cantTell: number, questions: number, withGaps: boolean): number {
+  return withGaps ? 1 - cantTell ** questions : (1 - cantTell) ** questions;
 }

@@ -36,5 +36,7 @@ export interface Tried {
   readonly picture: 'yes' | 'no';
   /** The state it left the site in. */
   readonly leaves: string;
+  /** The sums that went with it, line by line: an address that was used, and why. */
+  readonly sums: readonly string[];
   readonly undo: string;
 }

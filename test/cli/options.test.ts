@@ -23,6 +23,7 @@ describe('a command line', () => {
       site: true,
       json: false,
       unmasked: false,
+      csv: false,
       help: false,
       version: false,
       given: {},

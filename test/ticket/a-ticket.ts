@@ -37,6 +37,7 @@ export function aTicket(): TicketInput {
         took: 'yes',
         picture: 'no',
         leaves: 'The camera has started again. Nothing else was changed.',
+        sums: [],
         undo: 'Nothing to undo.',
       },
     ],

@@ -146,7 +146,7 @@ function everywhere(text: string): TicketInput {
     whydark: text,
     head: base.head.map((line) => ({ ...line, title: text })),
     asked: base.asked.map((one) => ({ ...one, title: text })),
-    tried: base.tried.map((one) => ({ ...one, title: text, leaves: text, undo: text })),
+    tried: base.tried.map((one) => ({ ...one, title: text, leaves: text, sums: [text], undo: text })),
     diagnosis: {
       ...diagnosis,
       rules: { version: text, digest: text },

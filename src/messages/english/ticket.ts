@@ -68,6 +68,7 @@ export const TICKET_WORDS = {
   'ticket.spoilt': 'Checks that say nothing, because of how they were made',
   'ticket.conflicts': 'Answers that contradict each other',
 
+  'ticket.tried-sums': 'The sum that went with it:',
   'ticket.tried': 'What was tried, and how things were left',
   'ticket.took-yes': 'It took effect.',
   'ticket.took-no': 'It did not take effect.',

@@ -36,6 +36,9 @@ function checkTopic(file: string, record: FactRecord, known: Known): readonly Ru
     ...record.inputs
       .filter((id) => named[id] === undefined)
       .map((id) => error(file, '/as', { id: 'rules.input-unnamed', with: { input: id, sum: record.sum } })),
+    ...Object.keys(record.given ?? {}).flatMap((input) =>
+      mustExist(file, pointer('given', input), input, inputs, 'rules.no-such-topic-input'),
+    ),
     ...Object.entries(named).flatMap(([question, input]) => [
       ...mustExist(file, pointer('as', question), question, known.ids.questions, 'rules.no-such-question'),
       ...mustExist(file, pointer('as', question), input, inputs, 'rules.no-such-topic-input'),

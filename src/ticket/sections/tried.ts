@@ -11,13 +11,16 @@ export function triedSections({ tried, notes }: TicketInput, pen: Pen): string {
   );
 }
 
-function trial({ title, took, picture, leaves, undo }: Tried, pen: Pen): string {
+function trial({ title, took, picture, leaves, sums, undo }: Tried, pen: Pen): string {
   return withList(
     pen.ours(title),
     bullets([
       say(`ticket.took-${took}`),
       say(`ticket.picture-${picture}`),
       ...(leaves === '' ? [] : [say('ticket.leaves', { leaves: pen.ours(leaves) })]),
+      ...(sums.length === 0
+        ? []
+        : [withList(say('ticket.tried-sums'), bullets(sums.map((line) => pen.typed(line))))]),
       ...(undo === '' ? [] : [say('ticket.undo', { undo: pen.ours(undo) })]),
     ]),
   );
