@@ -153,7 +153,9 @@ function tried(
  */
 function newEpoch(rules: RuleBase, state: CallState, remedy: Remedy, assessed: Assessment): CallState {
   const struck = remedy.mends.map(({ cause }) => cause).filter((cause) => state.factors.get(cause) === 0);
-  const explained = explainedBy(rules, assessed.model, assessed.evidence, struck);
+  const explained = wereLikely(assessed, struck)
+    ? explainedBy(rules, assessed.model, assessed.evidence, struck)
+    : [];
   const changed = rules.findings.filter(({ id }) => remedy.changes.includes(id));
   const behind = changed.flatMap(({ id, asks }) => [
     ...asks,
@@ -162,6 +164,18 @@ function newEpoch(rules: RuleBase, state: CallState, remedy: Remedy, assessed: A
   const stale = behind.filter((id) => !isCantTell(state.answers.get(id)));
   const spent = new Set([...state.spent, ...explained].filter((id) => !remedy.changes.includes(id)));
   return { ...state, ...withoutAnswers(state, stale), spent, epoch: state.epoch + 1 };
+}
+
+/**
+ * Whether the struck causes were likelier there than not. If they were not, the remedy most likely mended nothing,
+ * and what they would have explained still speaks of the fault that is there.
+ */
+function wereLikely({ model, probabilities }: Assessment, struck: readonly string[]): boolean {
+  const share = model.hypotheses.reduce(
+    (sum, { id }, h) => sum + (struck.includes(id) ? (probabilities[h] ?? 0) : 0),
+    0,
+  );
+  return share >= 0.5;
 }
 
 function kept(state: CallState, contradiction: string, assessed: Assessment): CallState {
