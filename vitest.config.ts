@@ -1,6 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { OutsideChecks } from './test/setup/outside-checks.js';
 
 const report = process.env.WHYDARK_TEST_REPORT;
+const always = ['default' as const, new OutsideChecks()];
 
 export default defineConfig({
   test: {
@@ -8,6 +10,6 @@ export default defineConfig({
     globalSetup: ['test/setup/build.ts'],
     pool: 'forks',
     testTimeout: 30_000,
-    reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
+    reporters: report ? [...always, ['json', { outputFile: report }]] : always,
   },
 });
