@@ -40,13 +40,16 @@ describe('IPv4 addresses', () => {
   const DOCUMENTATION = ['192.0.2.0/24', '198.51.100.0/24', '203.0.113.0/24'].map((block) =>
     ipaddr.IPv4.parseCIDR(block),
   );
+  /** AMT (RFC 7450) and AS112 (RFC 7534, 7535) are globally reachable by IANA's registry, so they are hidden too. */
   const isPublic = (address: ipaddr.IPv4): boolean =>
-    address.range() === 'unicast' || DOCUMENTATION.some((block) => address.match(block));
+    ['unicast', 'amt', 'as112'].includes(address.range()) ||
+    DOCUMENTATION.some((block) => address.match(block));
 
   const octet = fc.nat(255);
   const anywhere = fc.oneof(
     fc.tuple(octet, octet, octet, octet),
     fc.tuple(fc.constantFrom(10, 100, 127, 169, 172, 192, 198, 203, 224), octet, octet, octet),
+    fc.constantFrom([192, 52, 193, 0], [192, 31, 196, 9], [192, 175, 48, 1]),
     fc.constantFrom([203, 0, 113, 77], [192, 0, 2, 1], [198, 51, 100, 9], [169, 254, 7, 7], [100, 64, 1, 2]),
   );
 
