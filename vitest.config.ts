@@ -8,6 +8,7 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     globalSetup: ['test/setup/build.ts'],
+    setupFiles: ['test/setup/seed.ts'],
     pool: 'forks',
     testTimeout: 30_000,
     reporters: report ? [...always, ['json', { outputFile: report }]] : always,
