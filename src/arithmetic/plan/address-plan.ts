@@ -1,11 +1,15 @@
 import type { Sentence } from '../../messages/say.js';
 import { type Address, showAddress } from '../../values/address.js';
-import { type Mask, showMask } from '../../values/mask.js';
-import { temporaryAddress } from '../proposals/temporary-address.js';
+import type { Mask } from '../../values/mask.js';
+import { hostStanding } from '../host-standing.js';
+import { subnetOf } from '../subnet.js';
 import { subnetLines } from '../subnet-lines.js';
 import type { Worked } from '../worked.js';
 import { conflictsAt } from './conflicts.js';
-import { gapsIn, runOf, type Stretch, sizeOf } from './room.js';
+import { roomLines } from './make-room.js';
+import { orderLines } from './order.js';
+import { gapsIn, quietRun, type Stretch, sizeOf } from './room.js';
+import { tableLines } from './table.js';
 
 /** A site, and the cameras to add to it. */
 export interface PlanSite {
@@ -15,11 +19,11 @@ export interface PlanSite {
   readonly dhcp: Stretch | undefined;
   readonly known: readonly Address[];
   readonly cameras: readonly string[];
-  /** The address that the new cameras all came with, where they share one. */
-  readonly sharedAddress: Address | undefined;
+  /** The address that the new cameras all come with, where they share one. */
+  readonly defaultAddress: Address | undefined;
 }
 
-/** One camera's settings. */
+/** One camera's address. */
 export interface Planned {
   readonly camera: string;
   readonly address: Address;
@@ -35,37 +39,48 @@ export interface AddressPlan {
 }
 
 /**
- * One address for each camera: outside the range the router hands out and the known devices, in one run where it
- * fits. With what is wrong before, what to reserve, what room is left, and the order in which to set several new
- * cameras that share one address.
+ * One address for each camera: outside the range the router hands out, the known devices and the address the cameras
+ * come with, in one run where it fits. With what is wrong before, what to reserve, what room is left or would
+ * make room, and the order in which to set new cameras that share one address.
  */
 export function addressPlan(site: PlanSite): Worked<AddressPlan> {
-  const { router, mask, dhcp, known, cameras } = site;
-  const single = ({ bits }: Address): Stretch => ({ from: bits, to: bits });
-  const taken = [single(router), ...known.map(single), ...(dhcp ? [dhcp] : [])];
-  const gaps = gapsIn(router, mask, taken);
+  const { router, mask, dhcp, known, cameras, defaultAddress } = site;
+  const standing = hostStanding(router, mask);
+  if (standing.value !== 'host') {
+    return { value: { cameras: [], without: cameras, room: 0, conflicts: 1 }, lines: standing.lines };
+  }
+  const used = [router, ...known, ...(defaultAddress ? [defaultAddress] : [])].map(single);
+  const gaps = gapsIn(router, mask, dhcp ? [...used, dhcp] : used);
   const free = gaps.reduce((sum, gap) => sum + sizeOf(gap), 0);
-  const bits = runOf(gaps, Math.min(cameras.length, free));
-  const planned = bits.map(
-    (one, at): Planned => ({ camera: cameras[at] ?? '', address: { kind: 'ipv4', bits: one } }),
-  );
-  const without = cameras.slice(planned.length);
-  const conflicts = conflictsAt(router, mask, dhcp, known);
-  const room = free - planned.length;
+  const fits = Math.min(cameras.length, free);
+  const addresses = quietRun(gaps, subnetOf(router, mask), fits);
+  const planned = cameras.flatMap((camera, at): readonly Planned[] => {
+    const bits = addresses[at];
+    return bits === undefined ? [] : [{ camera, address: { kind: 'ipv4', bits } }];
+  });
+  const conflicts = conflictsAt(router, mask, dhcp, known, defaultAddress);
+  const value = { cameras: planned, without: cameras.slice(fits), room: free - fits };
+  const rows = cameras.map((camera, at) => ({ camera, address: planned[at]?.address }));
+  const inUse = [router, ...known, ...planned.map(({ address }) => address)];
   const lines: readonly Sentence[] = [
     ...subnetLines(router, mask),
     dhcpLine(dhcp),
     ...conflicts,
-    ...tableLines(site, planned),
-    { id: 'plan.dns' },
-    { id: 'plan.reserve' },
-    { id: 'plan.room', with: { room } },
-    ...(without.length > 0
-      ? [{ id: 'plan.too-few' as const, with: { fits: planned.length, missing: without.length } }]
-      : []),
-    ...orderLines(site),
+    ...(fits > 0 ? [...tableLines(rows, mask, router), ...useLines(router)] : []),
+    { id: 'plan.room', with: { room: value.room } },
+    ...roomLines(router, mask, dhcp, used, fits, value.without.length),
+    ...(defaultAddress ? orderLines(defaultAddress, cameras.length, inUse, dhcp) : []),
   ];
-  return { value: { cameras: planned, without, room, conflicts: conflicts.length }, lines };
+  return { value: { ...value, conflicts: conflicts.length }, lines };
+}
+
+/** What goes with the table: DNS, what to note on the router, and RFC 5227's asking before an address is used. */
+function useLines(router: Address): readonly Sentence[] {
+  return [
+    { id: 'plan.dns', with: { router: showAddress(router) } },
+    { id: 'plan.reserve' },
+    { id: 'plan.check' },
+  ];
 }
 
 function dhcpLine(dhcp: Stretch | undefined): Sentence {
@@ -74,34 +89,6 @@ function dhcpLine(dhcp: Stretch | undefined): Sentence {
   return { id: 'proposal.dhcp', with: { from: show(dhcp.from), to: show(dhcp.to) } };
 }
 
-/** A table to paste or to print, two lines of head and one a camera. */
-function tableLines({ router, mask }: PlanSite, planned: readonly Planned[]): readonly Sentence[] {
-  if (planned.length === 0) return [];
-  const common = { mask: showMask(mask), gateway: showAddress(router) };
-  return [
-    { id: 'plan.head' },
-    { id: 'plan.rule' },
-    ...planned.map(
-      ({ camera, address }): Sentence => ({
-        id: 'plan.row',
-        with: { camera: camera.replaceAll('|', '/'), address: showAddress(address), ...common },
-      }),
-    ),
-  ];
-}
-
-/** Several new cameras at one address answer over one another: one at a time, from a computer in their range. */
-function orderLines({ sharedAddress, known, router, cameras }: PlanSite): readonly Sentence[] {
-  if (!sharedAddress) return [];
-  const { lines, cautions, setUp, putBack } = temporaryAddress(sharedAddress, undefined, [...known, router]);
-  const shared = { address: showAddress(sharedAddress), count: cameras.length };
-  return [
-    { id: 'plan.shared', with: shared },
-    ...lines,
-    ...cautions,
-    ...setUp,
-    { id: 'plan.one-at-a-time' },
-    { id: 'plan.set-test-next' },
-    ...putBack,
-  ];
+function single({ bits }: Address): Stretch {
+  return { from: bits, to: bits };
 }

@@ -1,6 +1,6 @@
 import type { Address } from '../../values/address.js';
 import type { Mask } from '../../values/mask.js';
-import { subnetOf } from '../subnet.js';
+import { type Subnet, subnetOf } from '../subnet.js';
 
 /** A stretch of addresses, both ends in it, as unsigned 32 bit numbers. */
 export interface Stretch {
@@ -14,7 +14,7 @@ export function sizeOf({ from, to }: Stretch): number {
 }
 
 /**
- * What is left of the hosts of a network (RFC 950; both addresses of a /31, RFC 3021) when these stretches are
+ * What is left of the hosts of a network (RFC 1122, section 3.2.1.3; both addresses of a /31, RFC 3021) when these stretches are
  * taken: the gaps, lowest first. The stretches may overlap, and reach outside the network.
  */
 export function gapsIn(router: Address, mask: Mask, taken: readonly Stretch[]): readonly Stretch[] {
@@ -30,9 +30,20 @@ export function gapsIn(router: Address, mask: Mask, taken: readonly Stretch[]): 
   return gaps;
 }
 
-/** So many addresses of the gaps: in one run where it fits, the highest such; else from the top down. Ascending. */
-export function runOf(gaps: readonly Stretch[], count: number): readonly number[] {
-  const whole = gaps.filter((gap) => sizeOf(gap) >= count).at(-1);
+/**
+ * So many addresses of the gaps, ascending: in one run where it fits, the highest such, clear of the lowest and highest
+ * host where that is possible, as routers mostly stand there (common practice, no source); else from the top down.
+ */
+export function quietRun(
+  gaps: readonly Stretch[],
+  { first, last }: Subnet,
+  count: number,
+): readonly number[] {
+  const inner = gaps.map(({ from, to }) => ({
+    from: Math.max(from, first.bits + 1),
+    to: Math.min(to, last.bits - 1),
+  }));
+  const whole = [...gaps, ...inner].filter((gap) => sizeOf(gap) >= count).at(-1);
   if (whole) return Array.from({ length: count }, (_, at) => whole.to - count + 1 + at);
   const picked: number[] = [];
   for (const { from, to } of [...gaps].reverse()) {

@@ -25,6 +25,8 @@ export interface Reckoning {
   readonly decides?: string;
   /** The numbers, for `--json`: plain data with units in the names. */
   readonly data: Readonly<Record<string, unknown>>;
+  /** The table of a topic that has one, as comma-separated values (RFC 4180). */
+  readonly csv?: string;
 }
 
 /** A sum that can be done alone: `whydark reckon <id>`. */
@@ -32,6 +34,8 @@ export interface Topic {
   readonly id: string;
   readonly title: MessageId;
   readonly inputs: readonly TopicInput[];
+  /** Whether its sum comes with a table as comma-separated values. */
+  readonly hasTable?: boolean;
   /** Gives the sum, or the problem with what was typed and the input it belongs to. */
   readonly reckon: (given: Given) => Result<Reckoning> & { readonly input?: string };
 }

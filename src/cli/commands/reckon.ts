@@ -9,13 +9,16 @@ import type { Options } from '../options.js';
 import { lines, paintFor } from '../paint.js';
 import { EXIT } from '../run.js';
 
-/** `whydark reckon [TOPIC] [--input VALUE ...] [--json]`: one sum alone; without a topic, what there is. */
+/** `whydark reckon [TOPIC] [--input VALUE ...] [--json | --csv]`: one sum alone; without a topic, what there is. */
 export async function reckon(options: Options): Promise<number> {
   const [id, extra] = options.operands;
+  if (options.csv && options.json) throw new InputFault({ id: 'reckon.csv-or-json' });
   if (id === undefined) return listTopics(options);
   if (extra !== undefined) throw new InputFault({ id: 'cli.too-many', with: { command: 'reckon', extra } });
   const topic = topicNamed(id) ?? unknownTopic(id);
   refuseStrangers(topic, options.given);
+  if (options.csv && topic.hasTable !== true)
+    throw new InputFault({ id: 'reckon.no-table', with: { topic: topic.id } });
   const terminal: Terminal = {
     input: process.stdin,
     output: process.stderr,
@@ -33,7 +36,8 @@ export async function reckon(options: Options): Promise<number> {
   }
 }
 
-function listTopics({ json, given }: Options): number {
+function listTopics({ json, csv, given }: Options): number {
+  if (csv) throw new InputFault({ id: 'reckon.csv-topic' });
   const [stray] = Object.keys(given);
   if (stray !== undefined) throw new InputFault({ id: 'reckon.topic-wanted', with: { option: stray } });
   const listed = allTopics().map(({ id, title, inputs }) => ({
@@ -98,11 +102,14 @@ function reckoned(topic: Topic, given: Options['given']): Reckoning {
 
 function report(
   topic: Topic,
-  { verdict, lines: sentences, decides, data }: Reckoning,
+  { verdict, lines: sentences, decides, data, csv = '' }: Reckoning,
   options: Options,
 ): number {
+  if (options.csv) {
+    process.stdout.write(csv);
+    return EXIT.done;
+  }
   const words = sentences.map(inWords);
-  if (options.csv) return printTable(topic, data);
   if (options.json) {
     const judged = { ...(verdict && { verdict }), ...(decides !== undefined && { decides }) };
     const whole = { format: 1, topic: topic.id, ...judged, lines: words, data };
@@ -113,13 +120,13 @@ function report(
     ...(verdict ? [say(`reckon.verdict-${verdict}`)] : []),
     ...(decides === undefined ? [] : [say('reckon.decides', { input: decides })]),
   ];
-  const text = [...words, ...last].map((line) => lines(line, process.stdout.columns)).join('\n');
-  process.stdout.write(`${text}\n`);
+  const text = apart([...words, ...last]).map((line) => lines(line, process.stdout.columns));
+  process.stdout.write(`${text.join('\n')}\n`);
   return EXIT.done;
 }
 
-function printTable({ id }: Topic, { csv }: Reckoning['data']): number {
-  if (typeof csv !== 'string') throw new InputFault({ id: 'reckon.no-table', with: { topic: id } });
-  process.stdout.write(csv);
-  return EXIT.done;
+/** A table between empty lines, as what follows would else be read as one more row of it (GFM 0.29, section 4.10). */
+function apart(texts: readonly string[]): readonly string[] {
+  const isRow = (text: string | undefined): boolean => text?.startsWith('|') === true;
+  return texts.flatMap((text, at) => (at > 0 && isRow(text) !== isRow(texts[at - 1]) ? ['', text] : [text]));
 }

@@ -65,5 +65,7 @@ export const RECKON_WORDS = {
   'reckon.not-of-topic': '--{option} does not belong to "{topic}". It takes: {flags}',
   'reckon.input-wrong': '--{input}: {problem}',
   'reckon.may-be-left-out': 'Enter with nothing typed leaves it out.',
+  'reckon.csv-topic': 'Name the sum before --csv, such as: whydark reckon address-plan --csv.',
+  'reckon.csv-or-json': 'Only one of --csv and --json at a time. Leave one out.',
   'reckon.no-table': 'The sum {topic} has no table to print as CSV. Leave --csv out.',
 } as const;

@@ -19,7 +19,7 @@ const SITE: PlanSite = {
   dhcp: stretch('172.23.40.100', '172.23.40.199'),
   known: [at('172.23.40.21'), at('172.23.40.250')],
   cameras: names(8),
-  sharedAddress: undefined,
+  defaultAddress: undefined,
 };
 const planned = (site: PlanSite): readonly string[] =>
   addressPlan(site).value.cameras.map(({ address }) => showAddress(address));
@@ -48,6 +48,22 @@ describe('an address plan for eight cameras', () => {
     ['a device on the address of the router', { known: [at('172.23.40.1')] }, 'plan.same-as-router'],
     ['a device outside', { known: [at('10.77.5.21')] }, 'plan.outside'],
     ['the broadcast address in use', { known: [at('172.23.40.255')] }, 'plan.no-host'],
+    ['the network address in use', { known: [at('172.23.40.0')] }, 'plan.no-host'],
+    [
+      'a range that reaches past the network',
+      { known: [], dhcp: stretch('172.23.40.200', '172.23.41.20') },
+      'plan.dhcp-outside',
+    ],
+    [
+      'a default address that a device here has',
+      { defaultAddress: at('172.23.40.21') },
+      'plan.default-taken',
+    ],
+    [
+      'a default address that may be handed out',
+      { defaultAddress: at('172.23.40.120') },
+      'plan.default-taken',
+    ],
     [
       'the router in the range it hands out',
       { dhcp: stretch('172.23.40.1', '172.23.40.20') },
@@ -56,6 +72,29 @@ describe('an address plan for eight cameras', () => {
   ])('finds %s', (_, change, id) => {
     expect(ids({ ...SITE, ...change })).toContain(id);
     expect(addressPlan({ ...SITE, ...change }).value.conflicts).toBe(1);
+  });
+
+  it('keeps clear of the ends of the network where it can, and of the address the cameras come with', () => {
+    const open = { ...SITE, known: [at('172.23.40.21')] };
+    expect(planned(open).at(-1)).toBe('172.23.40.253');
+    const given = planned({ ...open, defaultAddress: at('172.23.40.248') });
+    expect(given).toEqual([240, 241, 242, 243, 244, 245, 246, 247].map((host) => `172.23.40.${host}`));
+  });
+
+  it('gives the computer none of the planned addresses meanwhile', () => {
+    const open = { ...SITE, known: [], defaultAddress: at('172.23.40.253') };
+    const set = addressPlan(open).lines.find(({ id }) => id === 'proposal.temporary-set');
+    expect(planned(open)[0]).toBe('172.23.40.245');
+    expect(set?.with?.address).toBe('172.23.40.244');
+  });
+
+  it.each([
+    ['172.23.40.0', 'subnet.is-network-address'],
+    ['172.23.40.255', 'subnet.is-broadcast-address'],
+    ['0.0.0.0', 'subnet.address-blank'],
+  ])('plans nothing behind a router at %s', (router, id) => {
+    expect(planned({ ...SITE, router: at(router) })).toEqual([]);
+    expect(ids({ ...SITE, router: at(router) })).toContain(id);
   });
 
   it('says how many fit and what would make room where there is too little', () => {
@@ -68,26 +107,17 @@ describe('an address plan for eight cameras', () => {
     expect(lines.find(({ id }) => id === 'plan.too-few')?.with).toEqual({ fits: 3, missing: 5 });
   });
 
-  it('sets several at one address one at a time, from a computer that is put back afterwards', () => {
-    const order = ids({ ...SITE, sharedAddress: at('10.77.5.64') });
-    const steps = [
-      'plan.shared',
-      'proposal.temporary-set',
-      'plan.one-at-a-time',
-      'proposal.temporary-put-back',
-    ];
-    expect(steps.map((id) => order.indexOf(id))).toEqual(
-      [...steps.map((id) => order.indexOf(id))].sort((a, b) => a - b),
-    );
-    expect(order).toContain('proposal.temporary-no-internet');
-  });
-
-  it('uses both addresses of a /31 (RFC 3021), and finds none in a /32', () => {
-    const tiny = { ...SITE, dhcp: undefined, known: [], cameras: names(1) };
-    expect(planned({ ...tiny, mask: { kind: 'mask', prefix: 31 }, router: at('172.23.40.0') })).toEqual([
-      '172.23.40.1',
-    ]);
-    expect(planned({ ...tiny, mask: { kind: 'mask', prefix: 32 } })).toEqual([]);
+  it.each([
+    [29, '172.23.40.1', [2, 3, 4, 5, 6]],
+    [30, '172.23.40.1', [2]],
+    [30, '172.23.40.2', [1]],
+    [31, '172.23.40.0', [1]],
+    [31, '172.23.40.1', [0]],
+    [32, '172.23.40.1', []],
+  ])('uses every host of a /%i behind %s, both addresses of a /31 (RFC 3021)', (prefix, router, hosts) => {
+    const tiny = { ...SITE, router: at(router), dhcp: undefined, known: [] };
+    const given = planned({ ...tiny, mask: { kind: 'mask', prefix } });
+    expect(given).toEqual(hosts.map((host) => `172.23.40.${host}`));
   });
 });
 
@@ -125,7 +155,7 @@ describe('any plan, against ipaddr.js and netmask', () => {
           dhcp: range,
           known: devices,
           cameras: names(count),
-          sharedAddress: undefined,
+          defaultAddress: undefined,
         });
         const given = value.cameras.map(({ address }) => address.bits);
         expect(new Set(given).size).toBe(given.length);
@@ -137,6 +167,16 @@ describe('any plan, against ipaddr.js and netmask', () => {
           expect(taken.has(address.bits)).toBe(false);
           if (range) expect(address.bits < range.from || address.bits > range.to).toBe(true);
         }
+        const handedOut = range
+          ? Math.min(range.to, own.bits - (own.bits % block.size) + block.size - 2) -
+            Math.max(range.from, own.bits - (own.bits % block.size) + 1) +
+            1
+          : 0;
+        const isHost = (bits: number) => bits % block.size !== 0 && bits % block.size !== block.size - 1;
+        const usedOutside = [...taken].filter(
+          (bits) => isHost(bits) && !(range && range.from <= bits && bits <= range.to),
+        ).length;
+        expect(value.room + given.length + Math.max(0, handedOut) + usedOutside).toBe(block.size - 2);
         let hosts = 0;
         block.forEach((text) => {
           const { bits } = at(text);

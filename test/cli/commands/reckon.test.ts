@@ -30,6 +30,10 @@ afterEach(() => {
 
 const SUBNET = ['reckon', 'subnet', '--address', '172.23.40.57', '--mask', '255.255.255.0'] as const;
 
+const PLAN = [
+  ...['reckon', 'address-plan', '--router-address', '172.23.40.1', '--router-mask', '24'],
+] as const;
+
 describe('whydark reckon', () => {
   test('prints the sum line by line, and what it judges', async () => {
     const { exit, out, err } = await whydark(...SUBNET, '--gateway', '172.23.99.1');
@@ -89,6 +93,25 @@ describe('whydark reckon', () => {
     expect(topics.map(({ id }: { id: string }) => id)).toEqual(allTopics().map(({ id }) => id));
   });
 
+  test('prints a plan as CSV and nothing else, line ends as RFC 4180 has them', async () => {
+    const { exit, out, err } = await whydark(...PLAN, '--cameras', 'Yard, Gate', '--csv');
+    expect([exit, err]).toEqual([EXIT.done, '']);
+    expect(out).toBe(
+      'camera,address,mask,gateway,first dns\r\n' +
+        'Yard,172.23.40.252,255.255.255.0,172.23.40.1,172.23.40.1\r\n' +
+        'Gate,172.23.40.253,255.255.255.0,172.23.40.1,172.23.40.1\r\n',
+    );
+  });
+
+  test('keeps the columns of a plan in the terminal, none wider than 80', async () => {
+    const { out } = await whydark(...PLAN, '--cameras', `Yard, ${'Warehouse '.repeat(9)}`);
+    const table = out.split('\n').filter((line) => line.startsWith('|'));
+    expect(table).toHaveLength(4);
+    expect(out).toMatch(/\n\n\| Camera [\s\S]* \|\n\nFirst DNS/);
+    expect(new Set(table.map((line) => line.length)).size).toBe(1);
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
   test.each([
     [['reckon', 'subnets'], 'There is no sum "subnets". Did you mean "subnet"?'],
     [['reckon', 'zzzzzz'], 'There is no sum "zzzzzz". "whydark reckon" lists them all.'],
@@ -100,6 +123,10 @@ describe('whydark reckon', () => {
     [[...SUBNET, '--wibble', '1'], 'There is no option "--wibble".'],
     [['reckon', 'subnet', '--adress', '172.23.40.57'], 'Did you mean "--address"?'],
     [['reckon', '--address', '172.23.40.57'], 'whydark reckon subnet --address VALUE'],
+    [[...SUBNET, '--csv'], 'The sum subnet has no table to print as CSV.'],
+    [['reckon', 'subnet', '--csv'], 'The sum subnet has no table to print as CSV.'],
+    [['reckon', '--csv'], 'whydark reckon address-plan --csv'],
+    [[...PLAN, '--cameras', '8', '--csv', '--json'], 'Only one of --csv and --json'],
     [['questions', '--address', '172.23.40.57'], 'There is no option "--address".'],
   ])('%j is wrong use', async (argv, says) => {
     const { exit, out, err } = await whydark(...argv);
