@@ -1,6 +1,7 @@
 import type { QuestionId, ValueId } from '../rulebase/records.js';
 import type { Address } from '../values/address.js';
 import type { Mask } from '../values/mask.js';
+import type { Moment } from '../values/moment.js';
 
 /** Where an answer came from; `agreed` was read back to the caller and confirmed. */
 export const ORIGINS = ['said', 'agreed', 'pasted', 'read'] as const;
@@ -17,6 +18,7 @@ export type AnswerValue =
   | { readonly kind: 'several'; readonly ids: readonly ValueId[] }
   | { readonly kind: 'address'; readonly address: Address }
   | { readonly kind: 'mask'; readonly mask: Mask }
+  | { readonly kind: 'moment'; readonly moment: Moment }
   | { readonly kind: 'number'; readonly number: number }
   | { readonly kind: 'text'; readonly text: string };
 

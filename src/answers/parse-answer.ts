@@ -1,6 +1,7 @@
 import type { Choice, Question } from '../rulebase/records.js';
 import { parseAddress } from '../values/address.js';
 import { parseMask } from '../values/mask.js';
+import { parseMoment } from '../values/moment.js';
 import { parseNumber } from '../values/quantity.js';
 import { ok, problem, type Result } from '../values/result.js';
 import type { AnswerValue } from './answer.js';
@@ -43,6 +44,8 @@ export function parseAnswer(question: Question, raw: unknown): Result<AnswerValu
       return parsedFrom(question, raw, parseAddress, (address) => ({ kind: 'address', address }));
     case 'mask':
       return parsedFrom(question, raw, parseMask, (mask) => ({ kind: 'mask', mask }));
+    case 'moment':
+      return parsedFrom(question, raw, parseMoment, (moment) => ({ kind: 'moment', moment }));
   }
 }
 

@@ -10,7 +10,8 @@ export function errorRate(
   disputed: boolean,
 ): number {
   if (disputed) return reliability.disputed;
-  return origin === 'said' ? reliability.said[question.answer.type] : reliability[origin];
+  if (origin !== 'said') return reliability[origin];
+  return reliability.said[question.answer.type] ?? reliability.said.number;
 }
 
 /** One answer's share in a finding: its error rate, and the paste it came from. */

@@ -3,6 +3,7 @@ import { say } from '../messages/say.js';
 import type { Question } from '../rulebase/records.js';
 import { showAddress } from '../values/address.js';
 import { showMask } from '../values/mask.js';
+import { showRead } from '../values/moment.js';
 
 /** An answer in the words that a person reads. */
 export function answerInWords(question: Question, value: AnswerValue): string {
@@ -21,6 +22,8 @@ export function answerInWords(question: Question, value: AnswerValue): string {
       return showAddress(value.address);
     case 'mask':
       return showMask(value.mask);
+    case 'moment':
+      return showRead(value.moment);
     case 'number':
       return 'unit' in question.answer
         ? say('call.number', { number: value.number, unit: question.answer.unit })

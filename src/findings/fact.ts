@@ -4,6 +4,7 @@ import type { Scalar } from '../rulebase/condition.js';
 import type { FactId, QuestionId } from '../rulebase/records.js';
 import { showAddress } from '../values/address.js';
 import { showMask } from '../values/mask.js';
+import { showRead } from '../values/moment.js';
 
 /** A known value that conditions may test: an answer, the outcome of a sum, or a finding. */
 export interface Fact {
@@ -33,6 +34,8 @@ export function plainValue(value: AnswerValue): Fact['value'] | undefined {
       return showAddress(value.address);
     case 'mask':
       return showMask(value.mask);
+    case 'moment':
+      return showRead(value.moment);
     case 'number':
       return value.number;
     case 'text':

@@ -4,6 +4,7 @@ import { dnsStanding } from '../arithmetic/dns-standing.js';
 import { gatewayIsRouter } from '../arithmetic/gateway-is-router.js';
 import { gatewayStanding } from '../arithmetic/gateway-outside-subnet.js';
 import { hostStanding } from '../arithmetic/host-standing.js';
+import { lossOfAHundred } from '../arithmetic/loss/loss-of-a-hundred.js';
 import { freeAddress } from '../arithmetic/proposals/free-address.js';
 import { temporaryAddress } from '../arithmetic/proposals/temporary-address.js';
 import { sameAddress } from '../arithmetic/same-address.js';
@@ -110,7 +111,7 @@ const SUMS: Readonly<Record<string, Sum>> = {
     return { value: WAYS[ways], lines };
   },
   /** Camera address, computer address: the computer's for a while. */
-  'temporary-address': (inputs) => {
+  'address-for-computer': (inputs) => {
     const [camera, computer] = [address(inputs, 0), address(inputs, 1)];
     if (!camera || !computer) return undefined;
     const { value, lines, cautions, setUp, putBack } = temporaryAddress(camera, undefined, [computer]);
@@ -119,12 +120,17 @@ const SUMS: Readonly<Record<string, Sum>> = {
     );
   },
   /** Router address, router mask, and devices that are known to be there. */
-  'free-address': (inputs) => {
+  'address-for-camera': (inputs) => {
     const [router, net] = [address(inputs, 0), mask(inputs, 1)];
     if (!router || !net || isBlank(router)) return undefined;
     const known = inputs.flatMap((input) => (input.kind === 'address' ? [input.address] : []));
     const { value, lines, checks } = freeAddress(router, net, undefined, undefined, known);
     return value && { value: showAddress(value.address), lines: [...lines, ...checks] };
+  },
+  /** Lost pings in per cent, of the hundred that were asked for. */
+  'loss-of-a-hundred': (inputs) => {
+    const share = inputs[0];
+    return share?.kind === 'number' ? lossOfAHundred(share.number) : undefined;
   },
   'same-address': (inputs) => {
     const [a, b] = [address(inputs, 0), address(inputs, 1)];

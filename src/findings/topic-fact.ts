@@ -2,6 +2,7 @@ import type { Answers, AnswerValue } from '../answers/answer.js';
 import type { FactRecord, Question, QuestionId } from '../rulebase/records.js';
 import { showAddress } from '../values/address.js';
 import { showMask } from '../values/mask.js';
+import { showInUtc } from '../values/moment.js';
 import type { Fact } from './fact.js';
 import { workTopic } from './sums.js';
 
@@ -47,6 +48,8 @@ function asTyped(value: AnswerValue, question: Question | undefined): string {
       return showAddress(value.address);
     case 'mask':
       return showMask(value.mask);
+    case 'moment':
+      return showInUtc(value.moment);
     case 'text':
       return value.text;
     case 'number': {

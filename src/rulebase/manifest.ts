@@ -47,7 +47,8 @@ export interface Titled {
 
 /** Error rate of one answer, by where it came from; `said` also by the kind of answer. */
 export interface Reliability {
-  readonly said: Readonly<Record<AnswerKind, number>>;
+  /** Rule bases before 0.3 know no moments; those read out are as good as a number. */
+  readonly said: Readonly<Record<Exclude<AnswerKind, 'moment'>, number>> & { readonly moment?: number };
   readonly agreed: number;
   readonly pasted: number;
   readonly read: number;

@@ -29,7 +29,15 @@ export type Source =
 export type Sign = Readonly<Record<ValueId, Word>>;
 export type Signs = Readonly<Record<FindingId, Sign>>;
 
-export type AnswerKind = 'choice' | 'yes-no' | 'several' | 'address' | 'mask' | 'number' | 'text';
+export type AnswerKind =
+  | 'choice'
+  | 'yes-no'
+  | 'several'
+  | 'address'
+  | 'mask'
+  | 'moment'
+  | 'number'
+  | 'text';
 
 /** How an answer can end a call before anything is looked into. */
 export type ChoiceEnds = 'may-not-ask' | 'out-of-scope';
@@ -47,7 +55,7 @@ export type Part = 'kit' | 'camera' | 'where' | 'words' | 'since' | 'promised';
 
 export type AnswerShape =
   | { readonly type: 'choice' | 'several'; readonly choices: readonly Choice[] }
-  | { readonly type: 'yes-no' | 'address' | 'mask' | 'text' }
+  | { readonly type: 'yes-no' | 'address' | 'mask' | 'moment' | 'text' }
   | { readonly type: 'number'; readonly unit: string; readonly min: number; readonly max: number };
 
 /** Whose hands a question or a remedy needs. */

@@ -19,6 +19,7 @@ const SHAPES = {
   number: { type: 'number', unit: 'V', min: 0, max: 60 },
   address: { type: 'address' },
   mask: { type: 'mask' },
+  moment: { type: 'moment' },
 } as const satisfies Record<AnswerShape['type'], AnswerShape>;
 type Kind = keyof typeof SHAPES;
 const KINDS = Object.keys(SHAPES) as Kind[];
@@ -53,6 +54,11 @@ describe('an answer that fits', () => {
     ['number', 48, { kind: 'number', number: 48 }],
     ['address', '172.23.40.57', { kind: 'address', address: address('172.23.40.57') }],
     ['mask', '/24', { kind: 'mask', mask: mask('255.255.255.0') }],
+    [
+      'moment',
+      '25 Nov 2026 2:30 pm',
+      { kind: 'moment', moment: { kind: 'moment', seconds: Date.UTC(2026, 10, 25, 14, 30) / 1000, within: 60 } },
+    ],
     ['mask', 24, { kind: 'mask', mask: mask('255.255.255.0') }],
   ])('%s: %j', (kind, raw, value) => {
     expect(parsed(kind, raw)).toEqual(value);

@@ -52,6 +52,27 @@ describe('a fact that a topic of sums gives', () => {
     expect(range(FACT, ...nothing)).toBeUndefined();
   });
 
+  it('takes moments as they were read, with their zone where one was told', () => {
+    const clocks = [question('camera', { type: 'moment' }), question('phone', { type: 'moment' })];
+    const record: FactRecord = {
+      ...{ id: 'off', title: 'off', source: 'judged', type: 'choice', sum: 'clock', field: 'mistake' },
+      inputs: ['camera', 'phone'],
+      as: { camera: 'camera', phone: 'truth' },
+    };
+    const at = (id: string, hour: number, zoneMinutes?: number) =>
+      answer(id, {
+        kind: 'moment',
+        moment: {
+          ...{ kind: 'moment', seconds: Date.UTC(2026, 10, 25, hour) / 1000, within: 60 },
+          ...(zoneMinutes === undefined ? {} : { zoneMinutes }),
+        },
+      });
+    const off = (...answers: (readonly [string, Answer])[]) =>
+      deriveFacts([record], new Map(answers), clocks).get('off')?.value;
+    expect(off(at('camera', 13), at('phone', 14))).toBe('summer-time');
+    expect(off(at('camera', 13, 0), at('phone', 14, 60))).toBe('none');
+  });
+
   it('says when it is an estimate', () => {
     const record = { ...FACT, inputs: ['own', 'net'], as: { own: 'address', net: 'mask' }, estimate: true };
     expect(range(record, OWN, NET)?.estimate).toBe(true);

@@ -112,6 +112,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.question-yes-no': 'yes, no',
   'cli.question-address': 'an IPv4 address',
   'cli.question-mask': 'a subnet mask',
+  'cli.question-moment': 'a date and time',
   'cli.question-text': 'words',
   'cli.replayed': '{number}. {step}',
 } as const;
