@@ -42,8 +42,18 @@ export interface Model {
   readonly findings: ReadonlyMap<FindingId, FindingModel>;
 }
 
-/** Lays out the numbers of a checked rule base. */
+const MODELS = new WeakMap<RuleBase, Model>();
+
+/** Lays out the numbers of a checked rule base; once for each rule base, as every replay asks for it. */
 export function modelOf(rules: RuleBase): Model {
+  const known = MODELS.get(rules);
+  if (known) return known;
+  const model = laidOut(rules);
+  MODELS.set(rules, model);
+  return model;
+}
+
+function laidOut(rules: RuleBase): Model {
   const hypotheses = hypothesesOf(rules);
   const causes = new Map(rules.causes.map((cause) => [cause.id, cause]));
   const findings = rules.findings.map((finding): [FindingId, FindingModel] => {

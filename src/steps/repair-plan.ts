@@ -35,8 +35,10 @@ export function greedyPlan(
   tries: readonly Try[],
   manifest: Manifest,
 ): RepairPlan {
+  const layout = layoutOf(tries);
   const left = [...probabilities];
-  const open = new Set(tries);
+  const chances = tries.map((attempt) => chanceOf(attempt, probabilities));
+  const open = new Set(tries.keys());
   const visit = visitMinutes(manifest);
   const order: Try[] = [];
   let alive = massLeft(left);
@@ -45,14 +47,20 @@ export function greedyPlan(
   let place = here;
   let best = { minutes: alive * visit, length: 0 };
   // Whatever else is tried, no less will be spent than now, and a visit is due for what no remedy mends.
-  const never = massLeft(afterAll(left, tries)) * visit;
+  const never = massLeft(left.map((mass, h) => mass * (layout.unmended.get(h) ?? 1))) * visit;
   while (open.size > 0 && spent + never < best.minutes) {
-    const next = mostPromising(left, place, open, manifest, least);
+    const next = mostPromising(tries, chances, place, open, manifest, least);
     if (!next) break;
-    open.delete(next.attempt);
+    open.delete(next.at);
     order.push(next.attempt);
     spent += alive * next.minutes;
-    mend(left, next.attempt);
+    for (const [h, chance] of next.attempt.mends) {
+      const mended = (left[h] ?? 0) * chance;
+      left[h] = (left[h] ?? 0) - mended;
+      for (const [other, share] of layout.menders.get(h) ?? []) {
+        chances[other] = (chances[other] ?? 0) - mended * share;
+      }
+    }
     alive -= next.chance;
     place = placeAfter(place, next.attempt.place);
     const minutes = spent + alive * visit;
@@ -61,27 +69,62 @@ export function greedyPlan(
   return { minutes: best.minutes, order: order.slice(0, best.length) };
 }
 
+/** What is the same for every weighing of these remedies: a step weighs them some hundred times. */
+interface Layout {
+  /** By hypothesis: which remedies mend it, by their place, and the chance. */
+  readonly menders: ReadonlyMap<number, readonly (readonly [number, number])[]>;
+  /** By hypothesis: the share that is left once all were tried. */
+  readonly unmended: ReadonlyMap<number, number>;
+}
+
+const LAYOUTS = new WeakMap<readonly Try[], Layout>();
+
+function layoutOf(tries: readonly Try[]): Layout {
+  const known = LAYOUTS.get(tries);
+  if (known) return known;
+  const menders = new Map<number, (readonly [number, number])[]>();
+  const unmended = new Map<number, number>();
+  tries.forEach((attempt, at) => {
+    for (const [h, chance] of attempt.mends) {
+      menders.set(h, [...(menders.get(h) ?? []), [at, chance]]);
+      unmended.set(h, (unmended.get(h) ?? 1) * (1 - chance));
+    }
+  });
+  const layout = { menders, unmended };
+  LAYOUTS.set(tries, layout);
+  return layout;
+}
+
+interface Promising {
+  readonly at: number;
+  readonly attempt: Try;
+  readonly chance: number;
+  readonly minutes: number;
+}
+
 function mostPromising(
-  left: readonly number[],
+  tries: readonly Try[],
+  chances: readonly number[],
   place: PlaceId,
-  open: Set<Try>,
+  open: Set<number>,
   manifest: Manifest,
   least: number,
-): { readonly attempt: Try; readonly chance: number; readonly minutes: number } | undefined {
-  let best: { attempt: Try; chance: number; minutes: number } | undefined;
+): Promising | undefined {
+  let best: Promising | undefined;
   const ways = new Map<PlaceId, number>();
-  for (const attempt of open) {
-    const chance = chanceOf(attempt, left);
+  for (const at of open) {
+    const attempt = tries[at];
+    const chance = chances[at] ?? 0;
     // A chance only shrinks as others are tried, so this one is done with.
-    if (chance < least) {
-      open.delete(attempt);
+    if (!attempt || chance < least) {
+      open.delete(at);
       continue;
     }
     const way = ways.get(attempt.place) ?? wayMinutes(manifest, place, attempt.place);
     ways.set(attempt.place, way);
     const minutes = attempt.minutes + way;
     if (!best || chance * best.minutes > best.chance * minutes * (1 + NOISE))
-      best = { attempt, chance, minutes };
+      best = { at, attempt, chance, minutes };
   }
   return best;
 }
