@@ -7,7 +7,7 @@ import { loadBuiltRules } from '../files/built-rules.js';
 import type { LoadedRules } from '../files/load-rules.js';
 import { readRecord } from '../files/record.js';
 import { inWords } from '../messages/say.js';
-import { playScript, type Script } from './scripted-call.js';
+import { playScript, type Script } from '../call/scripted-call.js';
 
 /** What was written down before the call was run. */
 interface Expected {

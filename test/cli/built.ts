@@ -1,7 +1,7 @@
 import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { playScript, type Script } from '../../src/build/scripted-call.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import type { LoadedRules } from '../../src/files/load-rules.js';
 
 /** The command as it was built. */

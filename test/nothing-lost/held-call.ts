@@ -1,5 +1,5 @@
 import { readFileSync, writeSync } from 'node:fs';
-import { playScript, type Script } from '../../src/build/scripted-call.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { createRecord } from '../../src/files/record.js';
 import type { RecordWriter } from '../../src/files/record-writer.js';
 

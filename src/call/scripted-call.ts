@@ -1,10 +1,10 @@
 import type { RawAnswer } from '../answers/answer.js';
-import { advance, type Call, openCall } from '../call/call.js';
-import { type CallEvent, type CallHeader, RECORD_FORMAT, type Role } from '../call/events.js';
-import { VERSION } from '../call/version.js';
 import type { Conflict } from '../findings/contradictions.js';
 import { inWords } from '../messages/say.js';
 import type { RuleBase } from '../rulebase/records.js';
+import { advance, type Call, openCall } from './call.js';
+import { type CallEvent, type CallHeader, RECORD_FORMAT, type Role } from './events.js';
+import { VERSION } from './version.js';
 
 /** A caller written down: what they would say if asked, and what remedies would do at their site. */
 export interface Script {

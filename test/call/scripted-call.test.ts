@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { playScript, type Script } from '../../src/build/scripted-call.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { replay } from '../../src/call/call.js';
 import { DIGEST } from '../call/play.js';
 import { TINY } from '../call/tiny-rule-base.js';
