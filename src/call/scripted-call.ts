@@ -2,6 +2,7 @@ import type { RawAnswer } from '../answers/answer.js';
 import type { Conflict } from '../findings/contradictions.js';
 import { inWords } from '../messages/say.js';
 import type { RuleBase } from '../rulebase/records.js';
+import { showMoment } from '../values/moment.js';
 import { advance, type Call, openCall } from './call.js';
 import { type CallEvent, type CallHeader, RECORD_FORMAT, type Role } from './events.js';
 import { VERSION } from './version.js';
@@ -70,9 +71,8 @@ export async function playScript(
   const events: CallEvent[] = [];
   let call = await openCall(rules, digest, header);
   const happen = async (happening: Happening): Promise<void> => {
-    const at = new Date(
-      Date.parse(script.opened) + (events.length + 1) * SECONDS_BETWEEN * 1000,
-    ).toISOString();
+    const seconds = Date.parse(script.opened) / 1000 + (events.length + 1) * SECONDS_BETWEEN;
+    const at = `${showMoment(seconds).replace(' ', 'T')}.000Z`;
     const event: CallEvent = { at, ...happening };
     const next = await advance(call, event);
     if (!next.ok) throw new Error(`${script.title}: ${inWords(next.problem)}`);

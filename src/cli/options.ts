@@ -8,11 +8,13 @@ export interface Options {
   readonly command: string | undefined;
   readonly operands: readonly string[];
   readonly record: string | undefined;
-  readonly rules: string | undefined;
+  /** Rule bases in the order given: the first whole, the others additions to it. */
+  readonly rules: readonly string[];
   readonly site: boolean;
   readonly json: boolean;
   readonly unmasked: boolean;
   readonly csv: boolean;
+  readonly html: boolean;
   readonly help: boolean;
   readonly version: boolean;
   /** What was given for the options that only this command has, as typed. */
@@ -31,6 +33,7 @@ const OPTIONS: Readonly<Record<string, Option>> = {
   json: { type: 'boolean' },
   unmasked: { type: 'boolean' },
   csv: { type: 'boolean' },
+  html: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
 };
@@ -57,21 +60,24 @@ export function readOptions(argv: readonly string[], inputs: readonly string[] =
     tokens: true,
   });
   const given = new Map<string, string>();
+  const several = new Map<string, readonly string[]>();
   for (const token of tokens) {
     if (token.kind !== 'option') continue;
     refuseMisfit(options, token);
     given.set(token.name, token.value ?? '');
+    several.set(token.name, [...(several.get(token.name) ?? []), token.value ?? '']);
   }
   const [command, ...operands] = positionals;
   return {
     command,
     operands,
     record: given.get('record'),
-    rules: given.get('rules'),
+    rules: several.get('rules') ?? [],
     site: given.has('site'),
     json: given.has('json'),
     unmasked: given.has('unmasked'),
     csv: given.has('csv'),
+    html: given.has('html'),
     help: given.has('help'),
     version: given.has('version'),
     given: Object.fromEntries([...given].filter(([name]) => inputs.includes(name))),

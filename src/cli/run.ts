@@ -17,6 +17,7 @@ const COMMANDS = {
   ticket: async () => (await import('./commands/ticket.js')).ticket,
   rules: async () => (await import('./commands/rules.js')).rules,
   reckon: async () => (await import('./commands/reckon.js')).reckon,
+  article: async () => (await import('./commands/article.js')).article,
 } satisfies Readonly<Record<string, () => Promise<Command>>>;
 
 function isCommand(word: string | undefined): word is keyof typeof COMMANDS {
@@ -26,7 +27,7 @@ function isCommand(word: string | undefined): word is keyof typeof COMMANDS {
 /** Runs one command line and gives its exit status. Results go to stdout, talk and faults to stderr. */
 export async function run(argv: readonly string[]): Promise<number> {
   try {
-    const inputs = commandOf(argv) === 'reckon' ? (await import('../call/topics.js')).inputIds() : [];
+    const inputs = await ownOptions(commandOf(argv));
     const options = readOptions(argv, inputs);
     if (options.version && !options.help) {
       const { VERSION } = await import('../call/version.js');
@@ -46,6 +47,12 @@ export async function run(argv: readonly string[]): Promise<number> {
     process.stderr.write(`${printable(fault.message, LONGEST)}\n`);
     return fault.exit;
   }
+}
+
+/** Options that only this command has. */
+async function ownOptions(command: string | undefined): Promise<readonly string[]> {
+  if (command === 'reckon') return (await import('../call/topics.js')).inputIds();
+  return command === 'rules' ? ['calls'] : [];
 }
 
 function helpOn(command: string | undefined): string {

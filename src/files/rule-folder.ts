@@ -1,5 +1,6 @@
 import { readdirSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { MANIFEST } from '../rulebase/layout.js';
 import { attempt, InputFault } from './faults.js';
 import { printable } from './printable.js';
 import { MEBIBYTE, readLimited, textOf } from './read-limited.js';
@@ -15,14 +16,21 @@ const LARGEST = MEBIBYTE;
 
 /**
  * The *.json files of a rule base's folder and the folders below, sorted by name; `schema/`, and what begins
- * with a dot, left out. Throws an InputFault where there is no folder or no manifest.json, where a link leads
+ * with a dot, left out. Throws an InputFault where there is no folder or no file `head`, where a link leads
  * to a folder read already, where a file is over 1 MiB or no text; a MachineFault where reading fails.
  */
-export function readRuleFolder(folder: string): readonly RuleFile[] {
+export function readRuleFolder(folder: string, head: string = MANIFEST): readonly RuleFile[] {
   const files = jsonFiles(folder, '', new Set());
-  if (!files.includes('manifest.json'))
-    throw new InputFault({ id: 'files.rules-no-manifest', with: { path: printable(folder) } });
+  if (!files.includes(head)) {
+    const id = head === MANIFEST ? 'files.rules-no-manifest' : 'files.rules-no-head';
+    throw new InputFault({ id, with: { path: printable(folder), head } });
+  }
   return files.map((file) => ({ file, text: readText(join(folder, file)) }));
+}
+
+/** The text of a packed rule base, at most 64 MiB. */
+export function readLargeText(path: string): string {
+  return textOf(readLimited(path, 64 * MEBIBYTE), path);
 }
 
 /** The text of one file of a rule base, at most 1 MiB. */

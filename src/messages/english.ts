@@ -1,6 +1,7 @@
 import { ADDRESS6_WORDS } from './english/address6.js';
 import { AMOUNT_WORDS } from './english/amounts.js';
 import { ANSWER_WORDS } from './english/answers.js';
+import { ARTICLE_WORDS } from './english/article.js';
 import { BANDWIDTH_WORDS } from './english/bandwidth.js';
 import { CALL_WORDS } from './english/call.js';
 import { CLI_WORDS } from './english/cli.js';
@@ -15,6 +16,7 @@ import { PLAN_WORDS } from './english/plan.js';
 import { POWER_WORDS } from './english/power.js';
 import { PROPOSAL_WORDS } from './english/proposals.js';
 import { RECKON_WORDS } from './english/reckon.js';
+import { REVIEW_WORDS } from './english/review.js';
 import { RULES_WORDS } from './english/rules.js';
 import { STORAGE_WORDS } from './english/storage.js';
 import { SUBNET_WORDS } from './english/subnet.js';
@@ -34,6 +36,7 @@ export const ENGLISH = {
   ...HELP_WORDS,
   ...PLAN_WORDS,
   ...POWER_WORDS,
+  ...REVIEW_WORDS,
   ...RULES_WORDS,
   ...TICKET_WORDS,
   ...ADDRESS6_WORDS,
@@ -42,6 +45,7 @@ export const ENGLISH = {
   ...RECKON_WORDS,
   ...WALK_WORDS,
   ...AMOUNT_WORDS,
+  ...ARTICLE_WORDS,
   ...BANDWIDTH_WORDS,
   ...CLOCK_WORDS,
   ...LOSS_WORDS,

@@ -29,15 +29,7 @@ export type Source =
 export type Sign = Readonly<Record<ValueId, Word>>;
 export type Signs = Readonly<Record<FindingId, Sign>>;
 
-export type AnswerKind =
-  | 'choice'
-  | 'yes-no'
-  | 'several'
-  | 'address'
-  | 'mask'
-  | 'moment'
-  | 'number'
-  | 'text';
+export type AnswerKind = 'choice' | 'yes-no' | 'several' | 'address' | 'mask' | 'moment' | 'number' | 'text';
 
 /** How an answer can end a call before anything is looked into. */
 export type ChoiceEnds = 'may-not-ask' | 'out-of-scope';
@@ -138,6 +130,10 @@ export interface Cause extends Recorded {
   readonly signs: Signs;
   /** Causes that show much the same. */
   readonly alsoExplainedBy: readonly CauseId[];
+  /** Causes that no step tells apart from this one, and need not: this remedy cures both. */
+  readonly sameRemedy?: readonly { readonly cause: CauseId; readonly remedy: RemedyId }[];
+  /** Why this cause shows a finding quite otherwise than its stage does. */
+  readonly because?: Readonly<Record<FindingId, string>>;
   readonly article?: string;
 }
 

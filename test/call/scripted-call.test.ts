@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { replay } from '../../src/call/call.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { DIGEST } from '../call/play.js';
 import { TINY } from '../call/tiny-rule-base.js';
 

@@ -19,7 +19,7 @@ describe('a command line', () => {
       command: 'call',
       operands: [],
       record: 'a.jsonl',
-      rules: 'other',
+      rules: ['other'],
       site: true,
       json: false,
       unmasked: false,

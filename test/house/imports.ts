@@ -28,10 +28,11 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   marked: ['knowledge'],
   ajv: ['rulebase'],
   'ip-num': ['values', 'arithmetic'],
+  'pure-rand': ['call'],
   inquirer: ['cli'],
   '@inquirer/core': ['cli'],
   '@inquirer/prompts': ['cli'],
-  'wrap-ansi': ['cli'],
+  'wrap-ansi': ['cli', 'knowledge'],
 };
 
 /** What the faces may use; of all other rooms they may name types only. */

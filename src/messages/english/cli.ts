@@ -7,8 +7,11 @@ export const CLI_WORDS = {
   whydark questions               list the questions with their ids and answers
   whydark replay RECORD           play a call record again, step by step
   whydark ticket RECORD           write the ticket of a call record
-  whydark rules check [DIR]       check a rule base, every fault at once
+  whydark rules check [DIR ...]   check a rule base, every fault at once
+  whydark rules compare OLD NEW   say what changed between two rule bases
+  whydark rules sources           list what the rule base rests on
   whydark reckon [TOPIC]          do one sum alone: subnet, reach and others
+  whydark article [NAME]          read about a cause, or how something is done
 
   --record FILE   keep the call in this file         --json       results as JSON
   --site          for the installer on site          --unmasked   leave serials and addresses legible
@@ -39,8 +42,32 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.rules-fine':
     'Rule base {version} is fine: {causes} causes, {questions} questions, {findings} findings, {remedies} remedies, {others} other records. Digest {digest}.',
   'cli.rules-faults': '{errors} error(s), {warnings} warning(s).',
+  'cli.calls': '"{text}" is no number of calls. Write a whole number from 1 to {most}.',
+  'cli.compare-wants':
+    'Two rule bases are wanted: whydark rules compare OLD NEW. Each is a folder, or a rules.json that the build packed.',
+  'cli.change-added': '{name}: added',
+  'cli.change-removed': '{name}: removed',
+  'cli.change-rewired': 'another condition or shape: {fields}',
+  'cli.change-reweighed': 'another weight: {fields}',
+  'cli.change-reworded': 'other words: {fields}',
+  'cli.changes': '{count} record(s) differ.',
+  'cli.version-enough': 'Version {older} to {newer} says enough: {needed} is needed.',
+  'cli.version-too-small': 'Version {older} to {newer} says too little: {needed} is needed.',
+  'cli.record-same': '{file}: unchanged. {now}',
+  'cli.record-moved': '{file}: moved.\n  was {was}\n  now {now}',
+  'cli.record-step': '  before event {at}: was {was}, now {now}',
+  'cli.record-standing': '{verdict} {cause} {percent} %',
+  'cli.source': '{title}, {section} ({standing})',
+  'cli.source-opened': 'opened and found to say it',
+  'cli.source-from-memory': 'from memory',
+  'cli.sources-count':
+    '{published} published place(s); {practice} records rest on common practice, no source; {judged} are judged.',
   'cli.other-rules':
     '{file} was made with rule base {theirs} (digest {theirDigest}); this is {ours} (digest {ourDigest}). Give the other one with --rules DIR.',
+  'cli.under-other-rules':
+    '{file} was made with rule base {theirs} (digest {theirDigest}); it is played under {ours} (digest {ourDigest}). The other one: --rules DIR. Both side by side: whydark rules compare.',
+  'cli.step-moved': '(this rule base would have put another step first)',
+  'cli.steps-moved': 'This rule base puts another step first at {moved} of {all} entries.',
   'cli.torn':
     'Line {line} of {file} was cut off while it was being written; it is left out. Everything before it is there.',
   'cli.strangers':

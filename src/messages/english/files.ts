@@ -57,6 +57,8 @@ export const FILES_WORDS = {
   'files.record-changed':
     'Something else changed {path} while this call was open, so nothing more was written to it. Stop, then open the call again.',
 
+  'files.rules-no-head':
+    'There is no file {head} in {path}. A folder of additions begins with it, such as {"version": "desk.1", "replaces": []}.',
   'files.rules-no-manifest':
     'The folder {path} holds no manifest.json, so it is not a rule base. Name the folder that holds manifest.json.',
   'files.rules-folder-twice':

@@ -34,7 +34,8 @@ Example: whydark questions --json`,
   'help.replay': `whydark replay RECORD [--json] [--rules DIR]
 
 Plays a call record again, step by step, and says where it ends. Changes
-nothing. A record made with another rule base wants that one: --rules DIR.
+nothing. A record made with another rule base is played under this one, and what
+moved is noted; under its own with --rules DIR.
 
 Example: whydark replay transcripts-demo/02-lead-not-clicked-in/record.jsonl`,
   'help.ticket': `whydark ticket RECORD [--unmasked] [--rules DIR]
@@ -45,13 +46,22 @@ addresses, e-mail addresses, phone numbers and keys are masked.
   --unmasked   leave them legible
 
 Example: whydark ticket transcripts-demo/02-lead-not-clicked-in/record.jsonl`,
-  'help.rules': `whydark rules check [DIR] [--json]
+  'help.rules': `whydark rules check [DIR ...] [--calls N] [--json]
+whydark rules compare OLD NEW [RECORD ...] [--json]
+whydark rules sources [DIR ...] [--json]
 
-Checks a rule base and names every fault at once: file, place, what to write
-instead. DIR is "rules" where none is given. Ends with status 1 where there is
-an error.
+check names every fault of a rule base at once: file, place, what to write
+instead; causes that nothing tells apart, too. DIR is "rules" where none is
+given; further folders are additions to the first. Ends with status 1 where
+there is an error.
+compare says what changed from one rule base to another, record by record,
+whether the version says so, and what each call record makes of both. Ends with
+status 1 where the version says too little.
+sources lists what the rule base rests on.
 
-Example: whydark rules check rules`,
+  --calls N   rehearse N calls, and name what was never asked and never tried
+
+Example: whydark rules check rules --calls 200`,
   'help.reckon': `whydark reckon TOPIC [--INPUT VALUE ...] [--json | --csv]
 
 Does one sum and shows it line by line, with units and sources. What is not
@@ -60,4 +70,14 @@ given is asked for on a terminal. "whydark reckon" alone lists the topics.
   --csv   the table of an address plan, as comma-separated values
 
 Example: whydark reckon subnet --address 172.23.40.21 --mask 255.255.255.0`,
+  'help.article': `whydark article [NAME] [--html | --json]
+
+Shows the article of a cause, or a how-to: what happens, how to be sure, how to
+mend it by phone and on site. Without a name it lists them all.
+
+  --html   the article as an HTML page
+  --json   as JSON (format 1, dist/schema/article.schema.json; without a name
+           dist/schema/articles.schema.json)
+
+Example: whydark article patch-lead`,
 } as const;

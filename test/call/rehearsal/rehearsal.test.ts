@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { replay } from '../../../src/call/call.js';
+import { type CallEvent, RECORD_FORMAT } from '../../../src/call/events.js';
+import { diceOf } from '../../../src/call/rehearsal/dice.js';
+import { inventCaller } from '../../../src/call/rehearsal/invent-caller.js';
+import { rehearse } from '../../../src/call/rehearsal/rehearse.js';
+import { tellingsOf } from '../../../src/call/rehearsal/tellings.js';
+import { VERSION } from '../../../src/call/version.js';
+import { checkRuleFolder } from '../../../src/files/load-rules.js';
+import { modelOf } from '../../../src/ranking/model.js';
+
+const { loaded } = await checkRuleFolder('rules', 'rules/schema');
+if (!loaded) throw new Error('the rule base does not load');
+const { rules, digest } = loaded;
+const OPENED = '2026-11-25T09:00:00.000Z';
+
+describe('seeded dice', () => {
+  it('fall as often as they should, and the same for the same seed', () => {
+    const dice = diceOf(7);
+    const sixes = Array.from({ length: 6000 }, () => dice.weighted([5, 1])).filter((at) => at === 1).length;
+    expect(sixes).toBeGreaterThan(850);
+    expect(sixes).toBeLessThan(1150);
+    fc.assert(fc.property(fc.integer(), (seed) => expect(diceOf(seed).number()).toBe(diceOf(seed).number())));
+  });
+
+  it('have nothing in common for seeds in a row', () => {
+    const firsts = Array.from({ length: 100 }, (_, seed) => diceOf(seed).number());
+    expect(firsts.filter((one) => one < 0.5).length).toBeGreaterThan(30);
+    expect(firsts.filter((one) => one < 0.5).length).toBeLessThan(70);
+  });
+});
+
+describe('tellings', () => {
+  it('set the very value they are listed under', async () => {
+    for (const [finding, byValue] of tellingsOf(rules)) {
+      for (const [value, ways] of byValue) {
+        const [said] = ways;
+        const events = [...(said ?? [])].map(
+          ([question, answer]): CallEvent => ({
+            at: OPENED,
+            type: 'answered',
+            question,
+            answer,
+            origin: 'said',
+          }),
+        );
+        const header = {
+          record: RECORD_FORMAT,
+          id: 't',
+          opened: OPENED,
+          whydark: VERSION,
+          role: 'desk',
+        } as const;
+        const played = await replay(
+          rules,
+          digest,
+          { ...header, rules: { version: rules.manifest.version, digest } },
+          events,
+          { opening: 'skipped' },
+        );
+        if (!played.ok) throw new Error(played.problem.id);
+        const { settled } = played.value.situation;
+        // A check that a tester fault spoils says nothing.
+        if (settled.testerFaults.length === 0)
+          expect(settled.findings.get(finding)?.value, `${finding} ${value}`).toBe(value);
+      }
+    }
+  });
+});
+
+describe('a rehearsed call', () => {
+  it('is the same for the same seed', async () => {
+    expect(await rehearse(rules, digest, 11)).toEqual(await rehearse(rules, digest, 11));
+  });
+
+  it('shows what the cause shows: an unplugged camera is mostly dark', () => {
+    const callers = { truth: modelOf(rules), wrong: 0, cantTell: 0 };
+    const lights = Array.from(
+      { length: 100 },
+      (_, seed) => inventCaller(rules, 'supply-off', callers, diceOf(seed)).answers['camera-lights'],
+    );
+    expect(lights.filter((one) => one === 'dead').length).toBeGreaterThan(70);
+  });
+
+  it('knows callers who cannot tell', () => {
+    const callers = { truth: modelOf(rules), wrong: 0, cantTell: 1 };
+    const { answers } = inventCaller(rules, 'supply-off', callers, diceOf(3));
+    const later = rules.questions.filter(({ opening }) => opening === undefined);
+    expect(later.every(({ id }) => answers[id] === null)).toBe(true);
+  });
+});
