@@ -1,13 +1,13 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { diagnosisOf, replay } from '../call/call.js';
+import { playScript, type Script } from '../call/scripted-call.js';
 import { ticketOf } from '../call/ticket-of.js';
 import { VERSION } from '../call/version.js';
 import { loadBuiltRules } from '../files/built-rules.js';
 import type { LoadedRules } from '../files/load-rules.js';
 import { readRecord } from '../files/record.js';
 import { inWords } from '../messages/say.js';
-import { playScript, type Script } from '../call/scripted-call.js';
 
 /** What was written down before the call was run. */
 interface Expected {

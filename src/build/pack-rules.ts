@@ -1,6 +1,8 @@
-import { cpSync, mkdirSync, realpathSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import articleSchema from '../cli/output/article.schema.json' with { type: 'json' };
+import articlesSchema from '../cli/output/articles.schema.json' with { type: 'json' };
 import questionsSchema from '../cli/output/questions.schema.json' with { type: 'json' };
 import reckonSchema from '../cli/output/reckon.schema.json' with { type: 'json' };
 import topicsSchema from '../cli/output/reckon-topics.schema.json' with { type: 'json' };
@@ -15,6 +17,8 @@ import type { RuleFault } from '../rulebase/fault.js';
 
 /** The published schemas of what the commands print with `--json`. */
 const OUTPUT_SCHEMAS = {
+  article: articleSchema,
+  articles: articlesSchema,
   diagnosis: diagnosisSchema,
   questions: questionsSchema,
   reckon: reckonSchema,
@@ -44,9 +48,13 @@ export function faultLine({ file, pointer, says }: RuleFault): string {
   return `${printable(file)} ${printable(pointer)}: ${inWords(says)}`;
 }
 
-/** Packs `<root>/rules` into `<root>/dist`, says every fault, and gives the exit status. */
+/**
+ * Packs `<root>/rules` into `<root>/dist`, with a copy of the articles in `<root>/knowledge`; says every fault,
+ * and gives the exit status.
+ */
 export async function packInto(root: string, say: (line: string) => void): Promise<number> {
   const rules = join(root, 'rules');
+  const knowledge = join(root, 'knowledge');
   const { faults, built } = await packRules(rules);
   faults.map(faultLine).forEach(say);
   if (built === undefined) return 1;
@@ -56,6 +64,9 @@ export async function packInto(root: string, say: (line: string) => void): Promi
     writeFileSync(join(dist, 'rules.json'), built.text);
     writeFileSync(join(dist, 'rules.digest'), `${built.digest}\n`);
     cpSync(join(rules, 'schema'), join(dist, 'schema'), { recursive: true });
+    rmSync(join(dist, 'knowledge'), { recursive: true, force: true });
+    if (existsSync(knowledge)) cpSync(knowledge, join(dist, 'knowledge'), { recursive: true });
+    else mkdirSync(join(dist, 'knowledge'));
     for (const [name, schema] of Object.entries(OUTPUT_SCHEMAS)) {
       writeFileSync(join(dist, 'schema', `${name}.schema.json`), JSON.stringify(schema, null, 2));
     }

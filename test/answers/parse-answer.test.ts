@@ -57,7 +57,10 @@ describe('an answer that fits', () => {
     [
       'moment',
       '25 Nov 2026 2:30 pm',
-      { kind: 'moment', moment: { kind: 'moment', seconds: Date.UTC(2026, 10, 25, 14, 30) / 1000, within: 60 } },
+      {
+        kind: 'moment',
+        moment: { kind: 'moment', seconds: Date.UTC(2026, 10, 25, 14, 30) / 1000, within: 60 },
+      },
     ],
     ['mask', 24, { kind: 'mask', mask: mask('255.255.255.0') }],
   ])('%s: %j', (kind, raw, value) => {

@@ -54,7 +54,15 @@ describe('packing the rule base', () => {
     expect(text).toBe(canonicalText(SMALL));
     const digest = readFileSync(join(root, 'dist', 'rules.digest'), 'utf8');
     expect(digest).toBe(`${createHash('sha256').update(text, 'utf8').digest('hex')}\n`);
-    const printed = ['diagnosis', 'questions', 'reckon', 'reckon-topics', 'rules-check'];
+    const printed = [
+      'article',
+      'articles',
+      'diagnosis',
+      'questions',
+      'reckon',
+      'reckon-topics',
+      'rules-check',
+    ];
     const own = printed.map((name) => `${name}.schema.json`);
     const schemas = [...readdirSync(join(root, 'rules', 'schema')), ...own].sort();
     expect(readdirSync(join(root, 'dist', 'schema')).sort()).toEqual(schemas);

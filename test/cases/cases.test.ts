@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { diagnosisOf, replay } from '../../src/call/call.js';
 import { type CallEvent, type CallHeader, RECORD_FORMAT } from '../../src/call/events.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { VERSION } from '../../src/call/version.js';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
 

@@ -24,6 +24,7 @@ describe('a command line', () => {
       json: false,
       unmasked: false,
       csv: false,
+      html: false,
       help: false,
       version: false,
       given: {},

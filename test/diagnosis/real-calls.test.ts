@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { advance, openCall } from '../../src/call/call.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { asJson } from '../../src/cli/commands/diagnose.js';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
 import { misfits } from './validator.js';

@@ -1,8 +1,8 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { advance, type Call, diagnosisOf, openCall, replay } from '../../src/call/call.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { ticketOf } from '../../src/call/ticket-of.js';
 import { VERSION } from '../../src/call/version.js';
 import { resumeRecord } from '../../src/files/record.js';

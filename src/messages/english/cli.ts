@@ -55,7 +55,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.version-too-small': 'Version {older} to {newer} says too little: {needed} is needed.',
   'cli.record-same': '{file}: unchanged. {now}',
   'cli.record-moved': '{file}: moved.\n  was {was}\n  now {now}',
-  'cli.record-step': '  before event {at}: was {was}, now {now}',
+  'cli.record-step': 'Before event {at} it was {was}, and is {now} now.',
   'cli.record-standing': '{verdict} {cause} {percent} %',
   'cli.source': '{title}, {section} ({standing})',
   'cli.source-opened': 'opened and found to say it',

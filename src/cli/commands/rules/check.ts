@@ -1,6 +1,9 @@
+import { existsSync } from 'node:fs';
 import { reviewed } from '../../../call/rule-review.js';
 import { InputFault } from '../../../files/faults.js';
+import { articlesBeside, readArticles } from '../../../files/load-articles.js';
 import { builtSchemas, checkRuleSources } from '../../../files/load-rules.js';
+import { checkArticles } from '../../../knowledge/check-articles.js';
 import { inWords, say } from '../../../messages/say.js';
 import type { RuleFault } from '../../../rulebase/fault.js';
 import type { RuleBase } from '../../../rulebase/records.js';
@@ -15,7 +18,12 @@ export async function check(options: Options): Promise<number> {
   const calls = callsOf(options);
   const checked = await checkRuleSources(sources, builtSchemas(import.meta.url));
   const { loaded } = checked;
-  const faults = loaded ? await reviewed(checked.faults, loaded.rules, loaded.digest, calls) : checked.faults;
+  const faults = loaded
+    ? [
+        ...(await reviewed(checked.faults, loaded.rules, loaded.digest, calls)),
+        ...articleFaults(sources, loaded.rules),
+      ]
+    : checked.faults;
   const errors = faults.filter(({ grade }) => grade === 'error').length;
   const counts = { errors, warnings: faults.length - errors };
   if (options.json) {
@@ -28,6 +36,12 @@ export async function check(options: Options): Promise<number> {
     if (loaded) process.stdout.write(`${fine(loaded.rules, loaded.digest)}\n`);
   }
   return errors > 0 ? EXIT.failed : EXIT.done;
+}
+
+/** What is wrong with the articles that stand beside a rule base; a rule base without any is not looked at. */
+function articleFaults([first = 'rules']: readonly string[], base: RuleBase): readonly RuleFault[] {
+  const folder = articlesBeside(first);
+  return existsSync(folder) ? checkArticles(base, readArticles(folder)) : [];
 }
 
 const MOST_CALLS = 100_000;

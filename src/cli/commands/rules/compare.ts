@@ -59,7 +59,7 @@ function movedLines({ file, ...moved }: MovedFile): string {
   if (same) return say('cli.record-same', { file, now: standingLine(newer) });
   const line = say('cli.record-moved', { file, was: standingLine(older), now: standingLine(newer) });
   const step = firstOther(moved);
-  return step === undefined ? line : `${line}\n${say('cli.record-step', step)}`;
+  return step === undefined ? line : `${line}\n  ${say('cli.record-step', step)}`;
 }
 
 function standingLine(one: Standing): string {
