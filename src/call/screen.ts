@@ -32,6 +32,8 @@ export interface Screen {
   /** Sums that go with the step, line by line: an address to use, and what to check first. */
   readonly sums: readonly string[];
   readonly path: readonly PathStage[];
+  /** Articles and how-tos that belong to the step, as files of `knowledge/`; most telling first. */
+  readonly reads: readonly string[];
   readonly input: Input;
   /** Whether *can't tell* and *another step* make sense here. */
   readonly mayPass: boolean;
@@ -41,7 +43,7 @@ export interface Screen {
 export function screenOf(call: Call): Screen {
   const { step, situation } = call;
   const path = picturePath(situation, worksOf(situation), defectReports(situation));
-  const common = { path, cautions: [], help: [], why: [], sums: [], mayPass: false };
+  const common = { path, cautions: [], help: [], why: [], sums: [], reads: [], mayPass: false };
   switch (step.kind) {
     case 'ask':
       return { ...common, ...askScreen(call, step) };
@@ -109,7 +111,8 @@ function askScreen(call: Call, step: StepOf<'ask'>): Part {
       : step.group.length > 1
         ? say('call.ask.group', { number: asked, left: step.group.length })
         : say('call.ask.heading', { number: asked });
-  return { heading, ...questionScreen(call, question.id), why: whyLines(call, step), mayPass: true };
+  const reads = (question.howTo ?? []).map((id) => `how-to/${id}.md`);
+  return { heading, ...questionScreen(call, question.id), why: whyLines(call, step), reads, mayPass: true };
 }
 
 function readBackScreen(call: Call, id: string): Part {
@@ -173,6 +176,7 @@ function tryScreen(call: Call, step: StepOf<'try'>): Part {
     say: remedy.steps,
     sums: sumsOf(call.situation, remedy),
     why: whyTry(call, remedy),
+    reads: articlesOf(call, remedy),
     input: {
       kind: 'choice',
       choices: [
@@ -182,6 +186,20 @@ function tryScreen(call: Call, step: StepOf<'try'>): Part {
       ],
     },
   };
+}
+
+/** The articles of what this remedy mends, likeliest first; two are enough to read on a call. */
+function articlesOf({ situation, rules }: Call, { mends }: Remedy): readonly string[] {
+  const { model, probabilities } = situation;
+  return rules.causes
+    .filter(({ id }) => mends.some(({ cause }) => cause === id))
+    .map(({ id, stage }) => ({
+      file: `causes/${stage}/${id}.md`,
+      chance: probabilities[model.hypotheses.findIndex((one) => one.id === id)] ?? 0,
+    }))
+    .sort((a, b) => b.chance - a.chance)
+    .slice(0, 2)
+    .map(({ file }) => file);
 }
 
 /** The remedy of a step. */

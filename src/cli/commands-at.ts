@@ -7,6 +7,7 @@ const KEYS = {
   change: 'c',
   note: 'n',
   why: 'w',
+  how: 'h',
   other: 'o',
   view: 'v',
   stop: 's',

@@ -5,6 +5,7 @@ import { misfitOf } from '../call/misfit.js';
 import { checkOf, questionScreen, type Screen, screenOf } from '../call/screen.js';
 import { MachineFault } from '../files/faults.js';
 import type { RecordWriter } from '../files/record-writer.js';
+import { terminalText } from '../knowledge/terminal.js';
 import { inWords, say } from '../messages/say.js';
 import type { Ask, Terminal } from './ask.js';
 import { type CommandId, commandsAt } from './commands-at.js';
@@ -22,6 +23,8 @@ export interface Session {
   readonly ask: Ask;
   readonly writer: RecordWriter;
   readonly now: () => string;
+  /** The text of an article or a how-to, as markdown; `undefined` where it is not there. */
+  readonly read?: (file: string) => string | undefined;
 }
 
 /** How holding a call ended: closed for good, or left open for another time. */
@@ -49,6 +52,7 @@ function commandsFor(screen: Screen, call: Call): readonly CommandId[] {
   if (call.step.kind === 'ask') ids.push('cant-tell');
   if (call.state.events.length > 0) ids.push('back', 'change');
   ids.push('note', 'why');
+  if (screen.reads.length > 0) ids.push('how');
   if (screen.mayPass) ids.push('other');
   return [...ids, 'view', 'stop'];
 }
@@ -146,6 +150,9 @@ async function commandOutcome(session: Session, call: Call, screen: Screen, id: 
     case 'why':
       tell(session, rankingText(call, session.terminal.paint, session.terminal.output.columns));
       return [];
+    case 'how':
+      tell(session, readingText(session, screen));
+      return [];
     case 'other':
       return step.kind === 'ask' ? [{ type: 'passed-over', step: `ask:${step.question}` }] : [];
     case 'view':
@@ -154,6 +161,15 @@ async function commandOutcome(session: Session, call: Call, screen: Screen, id: 
     default:
       return stopOutcome(session);
   }
+}
+
+/** The articles and how-tos of a step, one below the other. */
+function readingText({ terminal, read }: Session, { reads }: Screen): string {
+  const width = terminal.output.columns;
+  const texts = reads.flatMap((file) => read?.(file) ?? []);
+  if (texts.length === 0) return say('cli.how-none');
+  const layout = { paint: terminal.paint, ...(width === undefined ? {} : { width }) };
+  return texts.map((text) => `\n${terminalText(text, layout)}`).join('\n');
 }
 
 async function chooseAnswer(session: Session, call: Call): Promise<Outcome> {

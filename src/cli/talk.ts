@@ -19,6 +19,8 @@ export interface Desk {
   readonly now: () => string;
   readonly env: NodeJS.ProcessEnv;
   readonly home: string;
+  /** The text of an article or a how-to, as markdown; `undefined` where it is not there. */
+  readonly read?: (file: string) => string | undefined;
 }
 
 /**

@@ -76,6 +76,8 @@ export interface Question extends Recorded {
   /** Observation of the intake that answers it. */
   readonly reads?: string;
   readonly part?: Part;
+  /** How-tos that help to find the answer, by their names in `knowledge/how-to/`. */
+  readonly howTo?: readonly string[];
 }
 
 export interface FindingValue {

@@ -16,10 +16,11 @@ interface Around {
   /** What has happened in the call already. */
   readonly before?: readonly CallEvent[];
   readonly append?: () => void;
+  readonly read?: (file: string) => string | undefined;
 }
 
 /** Holds a call of the tiny rule base with these replies, which have to be just enough. */
-async function hold(replies: readonly Answerer[], { before = [], append }: Around = {}): Promise<Talk> {
+async function hold(replies: readonly Answerer[], { before = [], append, read }: Around = {}): Promise<Talk> {
   const { terminal, told } = quietTerminal();
   const { ask, put, left } = asking(replies);
   const events: CallEvent[] = [];
@@ -31,7 +32,8 @@ async function hold(replies: readonly Answerer[], { before = [], append }: Aroun
     },
     close: () => undefined,
   };
-  const held = await holdCall({ terminal, ask, writer, now: () => AT }, await replayed(before));
+  const reader = read ? { read } : {};
+  const held = await holdCall({ terminal, ask, writer, now: () => AT, ...reader }, await replayed(before));
   expect(left()).toBe(0);
   return { ...held, events, told: told(), put };
 }
@@ -98,6 +100,23 @@ describe('the commands', () => {
     const talk = await hold([...notes.flatMap((note) => [command('note'), note]), ...STOP]);
     expect(kinds(talk)).toEqual(['noted', 'closed']);
     expect(talk.events[0]).toMatchObject({ text: 'rang | twice' });
+  });
+
+  it('how-to opens what belongs to the remedy, likeliest first, and nothing happens', async () => {
+    const asked: string[] = [];
+    const read = (file: string) => {
+      asked.push(file);
+      return asked.length === 1 ? '# What it is\n\nRead **me**.' : undefined;
+    };
+    const talk = await hold([one('here'), one('off'), command('how'), ...STOP], { read });
+    expect(asked[0]).toMatch(/^causes\/[a-z-]+\/[a-z-]+\.md$/);
+    expect(talk.told).toContain('Read me.');
+    expect(kinds(talk)).toEqual(['answered', 'answered', 'closed']);
+  });
+
+  it('how-to says so where there is nothing to read', async () => {
+    const talk = await hold([one('here'), one('off'), command('how'), ...STOP]);
+    expect(talk.told).toContain('nothing to read');
   });
 
   it('why shows the ranking, and the path its legend, and nothing happens', async () => {

@@ -1,10 +1,24 @@
 import { homedir } from 'node:os';
-import { InputFault } from '../../files/faults.js';
+import { InputFault, MachineFault } from '../../files/faults.js';
+import { builtArticles, readArticleText } from '../../files/load-articles.js';
 import { askOn, type Terminal } from '../ask.js';
 import { rulesFor } from '../load-rules.js';
 import type { Options } from '../options.js';
 import { paintFor } from '../paint.js';
 import { talk } from '../talk.js';
+
+/** Reads the articles that the build brought along, each when it is asked for. */
+function articleReader(): (file: string) => string | undefined {
+  const folder = builtArticles(import.meta.url);
+  return (file) => {
+    try {
+      return readArticleText(folder, file);
+    } catch (fault) {
+      if (!(fault instanceof InputFault || fault instanceof MachineFault)) throw fault;
+      return undefined;
+    }
+  };
+}
 
 /** `whydark call [--record FILE] [--site]`: holds a call on the terminal; the ticket goes to stdout at its end. */
 export async function call(options: Options): Promise<number> {
@@ -24,5 +38,6 @@ export async function call(options: Options): Promise<number> {
     now: () => new Date().toISOString(),
     env: process.env,
     home: homedir(),
+    read: articleReader(),
   });
 }
