@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { RawAnswer } from '../../src/answers/answer.js';
+import { parseAnswer } from '../../src/answers/parse-answer.js';
 import type { Role } from '../../src/call/events.js';
 import type { Script } from '../../src/call/scripted-call.js';
 import type { RuleBase } from '../../src/rulebase/records.js';
@@ -71,8 +72,18 @@ function caseOf(
     ...(looksLike === undefined ? {} : { looksLike }),
     script: {
       ...{ title: name, story, opened: OPENED, role },
-      answers: { ...healthy, ...answers },
+      answers: taken(rules, { ...healthy, ...answers }),
       remedies: remedies ?? Object.fromEntries(outcomes),
     },
   };
+}
+
+/** What the question would not take is no answer: on a call they would say that they can't tell. */
+function taken({ questions }: RuleBase, answers: Answers): Answers {
+  return Object.fromEntries(
+    Object.entries(answers).flatMap(([id, raw]) => {
+      const question = questions.find((one) => one.id === id);
+      return question ? [[id, parseAnswer(question, raw).ok ? raw : null] as const] : [];
+    }),
+  );
 }
