@@ -1,5 +1,6 @@
 import { type Conflict, conflicts } from '../findings/contradictions.js';
 import { type Settled, settle } from '../findings/settle.js';
+import { isSilent } from '../findings/silent.js';
 import type { Evidence } from '../ranking/evidence.js';
 import type { Model } from '../ranking/model.js';
 import { posterior } from '../ranking/posterior.js';
@@ -19,11 +20,14 @@ export interface Assessment {
   readonly conflicts: readonly Conflict[];
 }
 
-/** Settles the findings and ranks the causes. Findings spent in an earlier epoch say nothing. */
+/** Settles the findings and ranks the causes. Findings spent in an earlier epoch, or silent, say nothing. */
 export async function assess(rules: RuleBase, model: Model, state: CallState): Promise<Assessment> {
   const settled = await settle(rules, state.answers, disputedOf(state));
+  const silent = new Set(
+    rules.findings.filter((finding) => isSilent(rules, settled, finding)).map(({ id }) => id),
+  );
   const evidence = [...settled.findings.values()]
-    .filter(({ finding }) => !state.spent.has(finding))
+    .filter(({ finding }) => !state.spent.has(finding) && !silent.has(finding))
     .map(({ finding, value, errorRate }) => ({ finding, value, errorRate }))
     .sort((a, b) => (a.finding < b.finding ? -1 : 1));
   const probabilities = posterior(model, evidence, state.factors);

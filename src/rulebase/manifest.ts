@@ -37,6 +37,8 @@ export interface Manifest {
   readonly subjectPrice: number;
   /** Share of questions a caller cannot answer. */
   readonly cantTell: number;
+  /** While this finding shows this value, findings that tell of the present moment say nothing. */
+  readonly silence?: { readonly finding: string; readonly value: string };
   readonly source: Source;
 }
 

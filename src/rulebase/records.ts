@@ -111,6 +111,8 @@ export interface Finding extends Recorded {
   readonly values: Readonly<Record<ValueId, FindingValue>>;
   /** Can be settled although some of its questions were answered *can't tell*: a sum over ranges. */
   readonly withGaps?: boolean;
+  /** Tells how things stand at this moment: silent while the picture of a fault that comes and goes is there. */
+  readonly now?: boolean;
   /** A circumstance holds whatever is mended, so no remedy ever spends it. */
   readonly circumstance?: boolean;
   /** The questions that together settle it. */

@@ -1,5 +1,6 @@
 import { isCantTell } from '../answers/answer.js';
 import { combinedErrorRate, errorRate, type Leaning, leaningOf } from '../answers/reliability.js';
+import { isSilent } from '../findings/silent.js';
 import { blur } from '../ranking/blur.js';
 import type { Finding, FindingId, PlaceId, Question, QuestionId } from '../rulebase/records.js';
 import { groupFor } from './open-questions.js';
@@ -45,8 +46,8 @@ export function round(minutes: number): number {
 }
 
 function usefulGroup(situation: Situation, finding: Finding): readonly Question[] | undefined {
-  const { settled, evidence, model } = situation;
-  if (settled.findings.has(finding.id)) return undefined;
+  const { settled, evidence, model, rules } = situation;
+  if (settled.findings.has(finding.id) || isSilent(rules, settled, finding)) return undefined;
   const group = model.findings.get(finding.id)?.group;
   if (evidence.some((one) => model.findings.get(one.finding)?.group === group)) return undefined;
   const questions = groupFor(situation, wantedOf(situation, finding));

@@ -37,6 +37,17 @@ export function checkManifest(draft: Draft, known: Known): readonly RuleFault[] 
     ...repeated(ways, ({ from, to }) => `${from} ${to}`).map((i) =>
       error(file, pointer('ways', i), { id: 'rules.twice-in-list' }),
     ),
+    ...silenceFaults(draft, known),
     ...missing.map((way) => error(file, '/ways', { id: 'rules.way-missing', with: way })),
   ];
+}
+
+function silenceFaults({ manifest: { file, record } }: Draft, { findings }: Known): readonly RuleFault[] {
+  const { silence } = record;
+  if (silence === undefined) return [];
+  const at = pointer('silence', 'finding');
+  const finding = findings.get(silence.finding);
+  if (finding === undefined) return mustExist(file, at, silence.finding, findings, 'rules.no-such-finding');
+  const values = new Set(Object.keys(finding.values));
+  return mustExist(file, pointer('silence', 'value'), silence.value, values, 'rules.no-such-value');
 }
