@@ -1,5 +1,5 @@
 import { combinedErrorRate, errorRate } from '../../answers/reliability.js';
-import type { CauseId, Finding, FindingId, RuleBase } from '../../rulebase/records.js';
+import type { AnswerKind, CauseId, Finding, FindingId, RuleBase } from '../../rulebase/records.js';
 import { blur } from '../blur.js';
 import { decibans } from '../decibans.js';
 import type { Model } from '../model.js';
@@ -50,9 +50,16 @@ export function confusablePairs(rules: RuleBase, model: Model, least: number = T
   return pairs.sort((a, b) => a.decibans - b.decibans || (a.causes.join() < b.causes.join() ? -1 : 1));
 }
 
-function rateOf({ questions, manifest }: RuleBase, { asks }: Finding): number {
+/** What a defect rests on is read back digit by digit before it counts, and is then as good as agreed. */
+function rateOf({ questions, manifest }: RuleBase, { asks, values }: Finding): number {
+  const showsDefect = Object.values(values).some(({ defect }) => defect !== undefined);
   const asked = questions.filter(({ id }) => asks.includes(id));
   return combinedErrorRate(
-    asked.map((question) => ({ rate: errorRate(manifest.reliability, question, 'said', false) })),
+    asked.map((question) => {
+      const isReadBack = showsDefect && READ_BACK.has(question.answer.type);
+      return { rate: errorRate(manifest.reliability, question, isReadBack ? 'agreed' : 'said', false) };
+    }),
   );
 }
+
+const READ_BACK: ReadonlySet<AnswerKind> = new Set<AnswerKind>(['address', 'mask', 'moment', 'number']);
