@@ -35,8 +35,16 @@ export function candidates(situation: Situation, tries: readonly Try[]): readonl
     const key = one.questions.map(({ id }) => id).join(' ');
     groups.set(key, [...(groups.get(key) ?? []), one]);
   }
+  const known = new Map<PlaceId, number>();
+  /** Minutes from a place where nobody could tell: the same for every question asked there. */
+  const untoldAt = (place: PlaceId): number => {
+    const minutes =
+      known.get(place) ?? greedyPlan(situation.probabilities, place, tries, situation.rules.manifest).minutes;
+    known.set(place, minutes);
+    return minutes;
+  };
   return [...groups.values()]
-    .map((own) => weigh(situation, tries, own, open))
+    .map((own) => weigh(situation, tries, own, open, untoldAt))
     .sort((a, b) => round(a.expected) - round(b.expected) || (a.settles < b.settles ? -1 : 1));
 }
 
@@ -59,6 +67,7 @@ function weigh(
   tries: readonly Try[],
   own: readonly Open[],
   open: readonly Open[],
+  untoldAt: (place: PlaceId) => number,
 ): Candidate {
   const { manifest } = situation.rules;
   const questions = own[0]?.questions ?? [];
@@ -73,7 +82,7 @@ function weigh(
     (sum, weights) => sum + greedyPlan(weights, place, tries, manifest).minutes,
     0,
   );
-  const untold = greedyPlan(situation.probabilities, place, tries, manifest).minutes;
+  const untold = untoldAt(place);
   const { lastStage } = situation;
   const price = lastStage === undefined || questions[0]?.stage === lastStage ? 0 : manifest.subjectPrice;
   const told = chanceToSettle(manifest.cantTell, questions.length, first?.open.finding.withGaps === true);

@@ -1,5 +1,6 @@
 import type { Manifest } from '../rulebase/manifest.js';
 import type { PlaceId, RemedyId } from '../rulebase/records.js';
+import { layoutOf } from './try-layout.js';
 import { placeAfter, visitMinutes, wayMinutes } from './ways.js';
 
 /** A remedy that may be tried now, laid out for the sums. */
@@ -35,98 +36,77 @@ export function greedyPlan(
   tries: readonly Try[],
   manifest: Manifest,
 ): RepairPlan {
-  const layout = layoutOf(tries);
-  const left = [...probabilities];
-  const chances = tries.map((attempt) => chanceOf(attempt, probabilities));
-  const open = new Set(tries.keys());
+  const layout = layoutOf(tries, probabilities.length, manifest);
+  const { from, hypothesis, share, mendedFrom, menders, shares, unmended } = layout;
+  const left = Float64Array.from(probabilities);
+  const chances = new Float64Array(tries.length);
+  let open = tries.length;
+  const still = Int32Array.from(tries.keys());
+  let alive = 0;
+  let beyond = 0;
+  for (let h = 0; h < left.length; h++) {
+    alive += left[h] ?? 0;
+    beyond += (left[h] ?? 0) * (unmended[h] ?? 1);
+  }
+  for (let at = 0; at < tries.length; at++) {
+    for (let i = from[at] ?? 0; i < (from[at + 1] ?? 0); i++) {
+      chances[at] = (chances[at] ?? 0) + (left[hypothesis[i] ?? 0] ?? 0) * (share[i] ?? 0);
+    }
+  }
   const visit = visitMinutes(manifest);
   const order: Try[] = [];
-  let alive = massLeft(left);
   const least = LEAST_CHANCE * alive;
   let spent = 0;
   let place = here;
   let best = { minutes: alive * visit, length: 0 };
   // Whatever else is tried, no less will be spent than now, and a visit is due for what no remedy mends.
-  const never = massLeft(left.map((mass, h) => mass * (layout.unmended.get(h) ?? 1))) * visit;
-  while (open.size > 0 && spent + never < best.minutes) {
-    const next = mostPromising(tries, chances, place, open, manifest, least);
-    if (!next) break;
-    open.delete(next.at);
-    order.push(next.attempt);
-    spent += alive * next.minutes;
-    for (const [h, chance] of next.attempt.mends) {
-      const mended = (left[h] ?? 0) * chance;
+  const never = beyond * visit;
+  while (open > 0 && spent + never < best.minutes) {
+    const costs = layout.costsFrom(place);
+    let next = -1;
+    let kept = 0;
+    for (let k = 0; k < open; k++) {
+      const at = still[k] ?? 0;
+      const chance = chances[at] ?? 0;
+      // A chance only shrinks as others are tried, so this one is done with.
+      if (chance < least) continue;
+      still[kept++] = at;
+      const isBetter =
+        next < 0 || chance * (costs[next] ?? 0) > (chances[next] ?? 0) * (costs[at] ?? 0) * (1 + NOISE);
+      if (isBetter) next = at;
+    }
+    open = kept;
+    const attempt = tries[next];
+    if (!attempt) break;
+    order.push(attempt);
+    open = without(still, open, next);
+    const chance = chances[next] ?? 0;
+    spent += alive * (costs[next] ?? 0);
+    for (let i = from[next] ?? 0; i < (from[next + 1] ?? 0); i++) {
+      const h = hypothesis[i] ?? 0;
+      const mended = (left[h] ?? 0) * (share[i] ?? 0);
       left[h] = (left[h] ?? 0) - mended;
-      for (const [other, share] of layout.menders.get(h) ?? []) {
-        chances[other] = (chances[other] ?? 0) - mended * share;
+      for (let j = mendedFrom[h] ?? 0; j < (mendedFrom[h + 1] ?? 0); j++) {
+        const other = menders[j] ?? 0;
+        chances[other] = (chances[other] ?? 0) - mended * (shares[j] ?? 0);
       }
     }
-    alive -= next.chance;
-    place = placeAfter(place, next.attempt.place);
+    alive -= chance;
+    place = placeAfter(place, attempt.place);
     const minutes = spent + alive * visit;
     if (minutes < best.minutes * (1 - NOISE)) best = { minutes, length: order.length };
   }
   return { minutes: best.minutes, order: order.slice(0, best.length) };
 }
 
-/** What is the same for every weighing of these remedies: a step weighs them some hundred times. */
-interface Layout {
-  /** By hypothesis: which remedies mend it, by their place, and the chance. */
-  readonly menders: ReadonlyMap<number, readonly (readonly [number, number])[]>;
-  /** By hypothesis: the share that is left once all were tried. */
-  readonly unmended: ReadonlyMap<number, number>;
-}
-
-const LAYOUTS = new WeakMap<readonly Try[], Layout>();
-
-function layoutOf(tries: readonly Try[]): Layout {
-  const known = LAYOUTS.get(tries);
-  if (known) return known;
-  const menders = new Map<number, (readonly [number, number])[]>();
-  const unmended = new Map<number, number>();
-  tries.forEach((attempt, at) => {
-    for (const [h, chance] of attempt.mends) {
-      menders.set(h, [...(menders.get(h) ?? []), [at, chance]]);
-      unmended.set(h, (unmended.get(h) ?? 1) * (1 - chance));
-    }
-  });
-  const layout = { menders, unmended };
-  LAYOUTS.set(tries, layout);
-  return layout;
-}
-
-interface Promising {
-  readonly at: number;
-  readonly attempt: Try;
-  readonly chance: number;
-  readonly minutes: number;
-}
-
-function mostPromising(
-  tries: readonly Try[],
-  chances: readonly number[],
-  place: PlaceId,
-  open: Set<number>,
-  manifest: Manifest,
-  least: number,
-): Promising | undefined {
-  let best: Promising | undefined;
-  const ways = new Map<PlaceId, number>();
-  for (const at of open) {
-    const attempt = tries[at];
-    const chance = chances[at] ?? 0;
-    // A chance only shrinks as others are tried, so this one is done with.
-    if (!attempt || chance < least) {
-      open.delete(at);
-      continue;
-    }
-    const way = ways.get(attempt.place) ?? wayMinutes(manifest, place, attempt.place);
-    ways.set(attempt.place, way);
-    const minutes = attempt.minutes + way;
-    if (!best || chance * best.minutes > best.chance * minutes * (1 + NOISE))
-      best = { at, attempt, chance, minutes };
+/** Takes one out of the first `open`, the others keeping their order; gives how many are left. */
+function without(list: Int32Array, open: number, one: number): number {
+  let kept = 0;
+  for (let k = 0; k < open; k++) {
+    const at = list[k] ?? 0;
+    if (at !== one) list[kept++] = at;
   }
-  return best;
+  return kept;
 }
 
 /** Takes out of what is left of each hypothesis what this mends. */
