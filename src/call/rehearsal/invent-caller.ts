@@ -18,7 +18,9 @@ export interface Callers {
 const OPENED = '2026-11-25T09:00:00.000Z';
 /** How often the first choice of a question is the plain one, where nothing else decides; judged. */
 const PLAIN = 0.8;
-const HAS_KIT = 0.3;
+const HAS_KIT = 0.5;
+/** How often the installer is on site, who may climb and open things; judged. */
+const ON_SITE = 0.5;
 
 /**
  * A caller with this cause, written down: what each finding reads is thrown from the signs, and answers that
@@ -39,7 +41,7 @@ export function inventCaller(rules: RuleBase, cause: CauseId, callers: Callers, 
       said.set(question.id, another(rules, question, said.get(question.id), dice));
   }
   return {
-    ...{ title: cause, story: '', opened: OPENED, role: 'desk' },
+    ...{ title: cause, story: '', opened: OPENED, role: dice.falls(ON_SITE) ? 'site' : 'desk' },
     answers: Object.fromEntries(said),
     remedies: outcomes(rules, cause, dice),
   };
