@@ -7,6 +7,8 @@ import questionsSchema from '../cli/output/questions.schema.json' with { type: '
 import reckonSchema from '../cli/output/reckon.schema.json' with { type: 'json' };
 import topicsSchema from '../cli/output/reckon-topics.schema.json' with { type: 'json' };
 import checkSchema from '../cli/output/rules-check.schema.json' with { type: 'json' };
+import compareSchema from '../cli/output/rules-compare.schema.json' with { type: 'json' };
+import sourcesSchema from '../cli/output/rules-sources.schema.json' with { type: 'json' };
 import diagnosisSchema from '../diagnosis/diagnosis.schema.json' with { type: 'json' };
 import { attempt, InputFault, MachineFault } from '../files/faults.js';
 import { checkRuleFolder } from '../files/load-rules.js';
@@ -24,6 +26,8 @@ const OUTPUT_SCHEMAS = {
   reckon: reckonSchema,
   'reckon-topics': topicsSchema,
   'rules-check': checkSchema,
+  'rules-compare': compareSchema,
+  'rules-sources': sourcesSchema,
 };
 
 export interface Packed {

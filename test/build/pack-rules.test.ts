@@ -62,6 +62,8 @@ describe('packing the rule base', () => {
       'reckon',
       'reckon-topics',
       'rules-check',
+      'rules-compare',
+      'rules-sources',
     ];
     const own = printed.map((name) => `${name}.schema.json`);
     const schemas = [...readdirSync(join(root, 'rules', 'schema')), ...own].sort();

@@ -12,12 +12,16 @@ function faults(name: string, value: unknown): unknown {
   return fits(value) ? [] : fits.errors;
 }
 
+const OLD = 'test/rule-bases/rules-0.2.0.json';
+const RECORD = 'transcripts-demo/02-lead-not-clicked-in/record.jsonl';
 const SUM = ['reckon', 'subnet', '--address', '172.23.40.21', '--mask', '24', '--json'];
 
 describe('what the commands print with --json', () => {
   it.each([
     ['questions', ['questions', '--json']],
     ['rules-check', ['rules', 'check', 'rules', '--json']],
+    ['rules-compare', ['rules', 'compare', OLD, 'rules', RECORD, '--json']],
+    ['rules-sources', ['rules', 'sources', 'rules', '--json']],
     ['reckon-topics', ['reckon', '--json']],
     ['reckon', SUM],
   ])('fits the published schema %s', (name, argv) => {

@@ -61,7 +61,7 @@ sources lists what the rule base rests on.
 
   --calls N   rehearse N calls, and name what was never asked and never tried
 
-Example: whydark rules check rules --calls 200`,
+Example: whydark rules check rules`,
   'help.reckon': `whydark reckon TOPIC [--INPUT VALUE ...] [--json | --csv]
 
 Does one sum and shows it line by line, with units and sources. What is not
