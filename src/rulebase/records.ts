@@ -23,7 +23,12 @@ export type Word = string;
 export type Source =
   | 'judged'
   | 'common practice, no source'
-  | { readonly title: string; readonly section: string };
+  | {
+      readonly title: string;
+      readonly section: string;
+      /** Somebody opened the section itself, or found it quoted or restated, and it says so. */
+      readonly opened?: 'text' | 'restatement';
+    };
 
 /** Value -> how often a finding shows it. Values not listed share what is left. */
 export type Sign = Readonly<Record<ValueId, Word>>;

@@ -1,8 +1,8 @@
 import { byText } from './canonical.js';
 import { KINDS, type RuleBase, type Source } from './records.js';
 
-/** Whether somebody opened the source and found it to say so, or wrote it down as remembered. */
-export type Standing = 'opened' | 'from-memory';
+/** Whether somebody opened the section and found it to say so, found it restated, or wrote it down as remembered. */
+export type Standing = 'opened' | 'restated' | 'from-memory';
 
 /** A published source, and the records that rest on it. */
 export interface Published {
@@ -33,7 +33,8 @@ export function sourcesOf(rules: RuleBase): Sources {
     if (typeof source === 'string') continue;
     const key = `${source.title}\n${source.section}`;
     const records = [...new Set([...(published.get(key)?.records ?? []), name])].sort(byText);
-    published.set(key, { ...source, standing: standingOf(source.section), records });
+    const { title, section, opened } = source;
+    published.set(key, { title, section, standing: opened ? STANDINGS[opened] : 'from-memory', records });
   }
   const count = (text: Source) => all.filter(({ source }) => source === text).length;
   return {
@@ -43,6 +44,4 @@ export function sourcesOf(rules: RuleBase): Sources {
   };
 }
 
-function standingOf(section: string): Standing {
-  return /from memory/i.test(section) ? 'from-memory' : 'opened';
-}
+const STANDINGS = { text: 'opened', restatement: 'restated' } as const;

@@ -62,10 +62,11 @@ function caseOf(
 ): Case {
   const healthy = world === undefined ? {} : worlds[world];
   if (!healthy) throw new Error(`${name}: there is no world ${world}`);
-  const outcomes = rules.remedies.map(({ id }) => [
-    id,
-    { took: 'yes', picture: mends.includes(id) ? 'yes' : 'no' },
-  ]);
+  // The author says what would bring the picture back; whether anything else did its own work, nobody there can tell.
+  const outcomes = rules.remedies.map(({ id }) => {
+    const isCure = mends.includes(id);
+    return [id, { took: isCure ? 'yes' : 'cant-tell', picture: isCure ? 'yes' : 'no' }];
+  });
   return {
     name,
     cause,

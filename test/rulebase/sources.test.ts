@@ -4,7 +4,8 @@ import { cause, ruleBase } from '../ranking/literals.js';
 
 describe('what a rule base rests on', () => {
   it('lists each published place once, with its records, and counts the rest', () => {
-    const published = { title: 'RFC 3927', section: '2.1' };
+    const place = { title: 'RFC 3927', section: '2.1' };
+    const published = { ...place, opened: 'text' } as const;
     const found = sourcesOf(
       ruleBase({
         causes: [
@@ -18,7 +19,7 @@ describe('what a rule base rests on', () => {
     );
     expect(found).toEqual({
       published: [
-        { ...published, standing: 'opened', records: ['causes/a', 'causes/b'] },
+        { ...place, standing: 'opened', records: ['causes/a', 'causes/b'] },
         { title: 'RFC 950', section: 'page 5, from memory', standing: 'from-memory', records: ['causes/c'] },
       ],
       practice: 1,

@@ -21,6 +21,8 @@ const PLAIN = 0.8;
 const HAS_KIT = 0.5;
 /** How often the installer is on site, who may climb and open things; judged. */
 const ON_SITE = 0.5;
+/** How often a remedy that mends nothing is seen to have done its own work; judged. */
+const TOOK = 0.5;
 
 /**
  * A caller with this cause, written down: what each finding reads is thrown from the signs, and answers that
@@ -119,7 +121,8 @@ function outcomes(rules: RuleBase, cause: CauseId, dice: Dice): Script['remedies
     rules.remedies.map(({ id, mends }) => {
       const chance = words[mends.find((one) => one.cause === cause)?.chance ?? ''] ?? 0;
       const isBack = dice.falls(chance);
-      return [id, { took: 'yes', picture: isBack ? 'yes' : 'no' } as const];
+      const took = isBack || dice.falls(TOOK) ? 'yes' : 'cant-tell';
+      return [id, { took, picture: isBack ? 'yes' : 'no' } as const];
     }),
   );
 }

@@ -59,6 +59,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.record-standing': '{verdict} {cause} {percent} %',
   'cli.source': '{title}, {section} ({standing})',
   'cli.source-opened': 'opened and found to say it',
+  'cli.source-restated': 'found quoted or restated elsewhere',
   'cli.source-from-memory': 'from memory',
   'cli.sources-count':
     '{published} published place(s); {practice} records rest on common practice, no source; {judged} are judged.',

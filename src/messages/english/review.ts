@@ -15,6 +15,8 @@ export const REVIEW_WORDS = {
   'review.against-default':
     'This cause shows {finding} quite otherwise than its stage: {own}, not {usual}. Say why under "because".',
   'review.idle-because': 'Nothing here is at odds with the stage in {finding}. Take the reason out.',
+  'review.source-unopened':
+    'Nobody says that this source was opened and found to say it. Open it and say so under "opened", or write "from memory" in its section.',
   'review.long-prompt':
     'This takes more than one breath to say: {words} words, and {most} is the most. Shorten it, or ask for one thing only.',
   'review.never-asked':

@@ -1,6 +1,13 @@
 import { type RuleFault, warning } from '../../rulebase/fault.js';
 import { fileOf, MANIFEST } from '../../rulebase/layout.js';
-import type { Cause, CauseId, Finding, RemedyId, RuleBase } from '../../rulebase/records.js';
+import {
+  type Cause,
+  type CauseId,
+  type Finding,
+  KINDS,
+  type RemedyId,
+  type RuleBase,
+} from '../../rulebase/records.js';
 import { rounded } from '../../values/rounded.js';
 import type { Model } from '../model.js';
 import { againstDefaults } from './against-default.js';
@@ -28,6 +35,7 @@ export function review(rules: RuleBase, model: Model): readonly RuleFault[] {
     }),
     ...defaultFaults(rules, model),
     ...longPrompts(rules),
+    ...unopened(rules),
   ];
 }
 
@@ -108,6 +116,19 @@ function longPrompts({ questions }: RuleBase): readonly RuleFault[] {
     const says = { id: 'review.long-prompt', with: { words, most: LONGEST_PROMPT } } as const;
     return [warning(fileOf('questions', id, stage), '/prompt', says)];
   });
+}
+
+/** A published source was opened, or says that it is from memory. */
+function unopened(rules: RuleBase): readonly RuleFault[] {
+  return KINDS.flatMap((kind) => rules[kind].map((record) => ({ kind, record }))).flatMap(
+    ({ kind, record }) => {
+      const { id, source } = record;
+      if (typeof source === 'string' || source.opened !== undefined || /from memory/i.test(source.section))
+        return [];
+      const stage = 'stage' in record ? record.stage : '';
+      return [warning(fileOf(kind, id, stage), '/source', { id: 'review.source-unopened' })];
+    },
+  );
 }
 
 type Filling = Readonly<Record<string, string | number>>;

@@ -96,6 +96,14 @@ describe('the review of a rule base', () => {
     ]);
   });
 
+  it('wants a published source opened, or said to be from memory', () => {
+    const withSource = (source: (typeof told)[number]['source']) =>
+      ids(base({ causes: told.map((one) => (one.id === 'on' ? { ...one, source } : one)) }));
+    expect(withSource({ title: 'RFC 1122', section: '3.3.1' })).toEqual(['review.source-unopened']);
+    expect(withSource({ title: 'RFC 1122', section: '3.3.1', opened: 'text' })).toEqual([]);
+    expect(withSource({ title: 'RFC 1122', section: '3.3.1, from memory' })).toEqual([]);
+  });
+
   it('finds a prompt that takes more than one breath', () => {
     const rules = base({ questions: [{ ...look, prompt: 'word '.repeat(31).trim() }] });
     expect(ids(rules)).toEqual(['review.long-prompt']);
