@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { RawAnswer } from '../../src/answers/answer.js';
 import { parseAnswer } from '../../src/answers/parse-answer.js';
@@ -33,25 +33,30 @@ export interface Case {
 const OPENED = '2026-11-25T09:00:00.000Z';
 const ROOT = 'test/cases';
 
-/** All cases, sorted by name. */
+/** The cases by cause, sorted by name. */
 export function readCases(rules: RuleBase): readonly Case[] {
-  const worlds: Readonly<Record<string, Answers>> = existsSync(join(ROOT, 'worlds.json'))
-    ? JSON.parse(readFileSync(join(ROOT, 'worlds.json'), 'utf8'))
-    : {};
   return readdirSync(ROOT, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .flatMap(({ name: stage }) =>
-      readdirSync(join(ROOT, stage)).flatMap((file) => {
-        const written: Written | { readonly cases: readonly Written[] } = JSON.parse(
-          readFileSync(join(ROOT, stage, file), 'utf8'),
-        );
-        const list = 'cases' in written ? written.cases : [written];
-        return list.map((one, at) =>
-          caseOf(rules, worlds, `${stage}/${file.replace('.json', '')} ${at + 1}`, one),
-        );
-      }),
+      readdirSync(join(ROOT, stage)).flatMap((file) => casesIn(rules, `${stage}/${file}`)),
     )
     .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+/** Cases drawn as often as their causes come, told after the rule base was mended by the others. */
+export function readHoldOut(rules: RuleBase): readonly Case[] {
+  return casesIn(rules, 'hold-out.json');
+}
+
+function casesIn(rules: RuleBase, file: string): readonly Case[] {
+  const written: Written | { readonly cases: readonly Written[] } = JSON.parse(
+    readFileSync(join(ROOT, file), 'utf8'),
+  );
+  const worlds: Readonly<Record<string, Answers>> = JSON.parse(
+    readFileSync(join(ROOT, 'worlds.json'), 'utf8'),
+  );
+  const list = 'cases' in written ? written.cases : [written];
+  return list.map((one, at) => caseOf(rules, worlds, `${file.replace('.json', '')} ${at + 1}`, one));
 }
 
 function caseOf(
