@@ -49,6 +49,8 @@ type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'
 export interface Keep {
   readonly header?: (header: CallHeader) => void;
   readonly event?: (event: CallEvent) => void;
+  /** Shown the call before each answer. */
+  readonly before?: (call: Call) => void;
 }
 
 /** Holds a whole call with a written-down caller, the way the terminal would. Throws where it never ends. */
@@ -93,6 +95,7 @@ export async function playScript(
       await happen({ type: 'closed', how: 'stopped' });
       break;
     }
+    keep.before?.(call);
     const { happening, after } = respond(call, script);
     await happen(happening);
     await follow(after);

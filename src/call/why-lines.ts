@@ -22,6 +22,8 @@ export function whyLines(call: Call, step: AskStep): readonly string[] {
         ...(remedy?.gate ? [remedy.gate.why] : []),
       ];
     }
+    case 'soundness':
+      return [say('call.why.soundness')];
     case 'finding':
       return [...togetherLine(call, step), ...findingLines(call, purpose.finding)];
   }

@@ -24,8 +24,15 @@ interface Open {
   readonly questions: readonly Question[];
 }
 
-/** Steps that would settle a finding which is not known yet, each with its expected minutes, best first. */
-export function candidates(situation: Situation, tries: readonly Try[]): readonly Candidate[] {
+/**
+ * Steps that would settle a finding which is not known yet, each with its expected minutes, best first;
+ * with `only`, those that put one of these questions.
+ */
+export function candidates(
+  situation: Situation,
+  tries: readonly Try[],
+  only: ReadonlySet<QuestionId> | undefined = undefined,
+): readonly Candidate[] {
   const open = situation.rules.findings.flatMap((finding): Open[] => {
     const questions = usefulGroup(situation, finding);
     return questions ? [{ finding, questions }] : [];
@@ -44,6 +51,7 @@ export function candidates(situation: Situation, tries: readonly Try[]): readonl
     return minutes;
   };
   return [...groups.values()]
+    .filter((own) => !only || own[0]?.questions.some(({ id }) => only.has(id)))
     .map((own) => weigh(situation, tries, own, open, untoldAt))
     .sort((a, b) => round(a.expected) - round(b.expected) || (a.settles < b.settles ? -1 : 1));
 }

@@ -1,9 +1,9 @@
 import { conflicts } from '../findings/contradictions.js';
 import { defectsOf } from '../findings/defects.js';
 import { holds } from '../findings/holds.js';
-import type { Question } from '../rulebase/records.js';
+import type { FindingId, Question } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
-import { canDo } from './open-questions.js';
+import { canDo, groupToDecide } from './open-questions.js';
 import { type OpenRemedy, openRemedies } from './open-remedies.js';
 import { bestPlan, greedyPlan } from './repair-plan.js';
 import { passKey, type Situation } from './situation.js';
@@ -11,7 +11,7 @@ import type { Ending, Step } from './step.js';
 
 /**
  * What to do next: end where an answer ends the call; answers that contradict each other; a spoilt check;
- * the opening; reading back numbers a defect rests on; then whatever leaves the fewest expected minutes
+ * the opening; reading back numbers a defect rests on; whether a failed check can be relied on; then whatever leaves the fewest expected minutes
  * until the picture is back (Heckerman, Breese, Rommelse 1995).
  */
 export function nextStep(situation: Situation): Step {
@@ -21,6 +21,7 @@ export function nextStep(situation: Situation): Step {
     spoiltStep(situation) ??
     openingStep(situation) ??
     readBackStep(situation) ??
+    soundnessStep(situation) ??
     cheapestStep(situation)
   );
 }
@@ -66,6 +67,32 @@ function readBackStep({ rules, answers, settled, left }: Situation): Step | unde
   for (const defect of defectsOf(rules, answers, settled)) {
     const question = defect.unconfirmed.find((id) => answers.has(id) && !left.has(`read-back:${id}`));
     if (question !== undefined) return { kind: 'read-back', question, finding: defect.finding };
+  }
+  return undefined;
+}
+
+/** Longer than this nobody asks after the way a check was made; judged. */
+const SOUNDNESS_MINUTES = 2;
+
+/**
+ * A check that failed tells only something if it was made rightly: a page that does not open on a computer which
+ * hangs on another network says nothing of the camera. Asked where few minutes decide it; one that went well needs no doubt.
+ */
+function soundnessStep(situation: Situation): Step | undefined {
+  const { rules, settled, left } = situation;
+  const failed = (id: FindingId): boolean => {
+    const known = settled.findings.get(id);
+    const value = rules.findings.find((one) => one.id === id)?.values[known?.value ?? ''];
+    return value !== undefined && value.clears === undefined;
+  };
+  for (const { id, when, spoils } of rules['tester-faults']) {
+    if (left.has(id) || !spoils.some(failed) || holds(when, settled.facts) !== undefined) continue;
+    const group = groupToDecide(situation, [when]) ?? [];
+    const minutes = group.reduce((sum, question) => sum + question.minutes, 0);
+    const first = group[0];
+    if (!first || minutes > SOUNDNESS_MINUTES) continue;
+    const purpose = { kind: 'soundness', fault: id } as const;
+    return { kind: 'ask', question: first.id, group: group.map((one) => one.id), purpose };
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
-import type { KitId, Remedy, Who } from '../rulebase/records.js';
+import type { KitId, QuestionId, Remedy, Who } from '../rulebase/records.js';
+import { candidates, round } from './look-ahead.js';
 import { openRemedies } from './open-remedies.js';
 import { bestPlan, chanceOf, greedyPlan } from './repair-plan.js';
 import type { Situation } from './situation.js';
@@ -18,6 +19,15 @@ export function repairOrder(situation: Situation): RepairOrder {
     ({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? [],
   );
   return { remedies, minutes: plan.minutes };
+}
+
+/** Of these questions, those that would now save more minutes than they take: worth asking, if not the best. */
+export function worthAsking(situation: Situation, among: ReadonlySet<QuestionId>): readonly QuestionId[] {
+  const tries = openRemedies(situation).map(({ attempt }) => attempt);
+  const now = greedyPlan(situation.probabilities, situation.here, tries, situation.rules.manifest).minutes;
+  return candidates(situation, tries, among)
+    .filter(({ expected }) => round(expected) < round(now))
+    .flatMap(({ questions }) => questions.map(({ id }) => id));
 }
 
 const ALL_HANDS: ReadonlySet<Who> = new Set<Who>(['anyone', 'owner', 'installer', 'help-desk']);

@@ -15,7 +15,9 @@ export type Step =
         | { readonly kind: 'opening' }
         | { readonly kind: 'closing' }
         | { readonly kind: 'finding'; readonly finding: FindingId }
-        | { readonly kind: 'gate'; readonly remedy: RemedyId };
+        | { readonly kind: 'gate'; readonly remedy: RemedyId }
+        /** Whether a check was made in such a way that it tells anything. */
+        | { readonly kind: 'soundness'; readonly fault: string };
     }
   | { readonly kind: 'read-back'; readonly question: QuestionId; readonly finding: FindingId }
   | { readonly kind: 'check-answers'; readonly conflict: Conflict }

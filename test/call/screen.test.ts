@@ -112,7 +112,7 @@ describe('every other step', () => {
   });
 
   it('says a remedy word for word, where it is done, how long it takes, and what it would mend', async () => {
-    const screen = await shown([HERE, DARK, said('socket', 'dead')]);
+    const screen = await shown([HERE, DARK, said('socket', 'dead'), said('loose', false)]);
     expect(screen.heading).toBe('Try this: Title of plug-in (at cabinet, about 3 min)');
     expect(screen.say).toEqual(['Do plug-in.']);
     expect(screen.why).toEqual([

@@ -1,6 +1,7 @@
 import { modelOf } from '../../ranking/model.js';
 import type { CauseId, QuestionId, RemedyId, RuleBase } from '../../rulebase/records.js';
-import { diagnosisOf } from '../call.js';
+import { visitOrder } from '../../steps/orders.js';
+import { type Call, diagnosisOf } from '../call.js';
 import { playScript } from '../scripted-call.js';
 import { diceOf } from './dice.js';
 import { type Callers, inventCaller } from './invent-caller.js';
@@ -10,6 +11,8 @@ export interface Rehearsed {
   readonly cause: CauseId;
   readonly asked: readonly QuestionId[];
   readonly tried: readonly RemedyId[];
+  /** What a visit at the end would do there. */
+  readonly leftToDo: readonly RemedyId[];
   readonly isBack: boolean;
   /** The cause that the verdict names, and how sure it is. */
   readonly named: CauseId | undefined;
@@ -24,7 +27,11 @@ export async function rehearse(
   rules: RuleBase,
   digest: string,
   seed: number,
-  options: Partial<Callers> & { readonly cause?: CauseId } = {},
+  options: Partial<Callers> & {
+    readonly cause?: CauseId;
+    /** Shown the call before each answer. */
+    readonly before?: (call: Call) => void;
+  } = {},
 ): Promise<Rehearsed> {
   const dice = diceOf(seed);
   const model = modelOf(rules);
@@ -32,13 +39,16 @@ export async function rehearse(
   const named = callers.truth.hypotheses.filter(({ kind }) => kind === 'cause');
   const cause = options.cause ?? named[dice.weighted(named.map(({ prior }) => prior))]?.id ?? '';
   const script = inventCaller(rules, cause, callers, dice);
-  const { call, events } = await playScript(rules, digest, script, `rehearsal-${seed}`);
+  const keep = options.before ? { before: options.before } : {};
+  const { call, events } = await playScript(rules, digest, script, `rehearsal-${seed}`, keep);
+  const isBack = call.state.restoredBy !== undefined;
   const { verdict } = diagnosisOf(call);
   return {
     cause,
     asked: events.flatMap((event) => (event.type === 'answered' ? [event.question] : [])),
     tried: events.flatMap((event) => (event.type === 'tried' ? [event.remedy] : [])),
-    isBack: call.state.restoredBy !== undefined,
+    leftToDo: isBack ? [] : visitOrder(call.situation).map(({ id }) => id),
+    isBack,
     named: verdict.cause,
     probability: verdict.probability,
   };

@@ -1,6 +1,8 @@
 import { type RuleFault, warning } from '../../rulebase/fault.js';
 import { fileOf } from '../../rulebase/layout.js';
 import type { RuleBase } from '../../rulebase/records.js';
+import { worthAsking } from '../../steps/orders.js';
+import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
 
 /** Share of wrong answers, and of those that nobody can tell, as the design takes callers to be. */
@@ -8,30 +10,41 @@ const WRONG = 0.05;
 const CANT_TELL = 0.15;
 
 /**
- * Questions that were worth asking in none of so many rehearsed calls, and remedies that were tried in none.
- * Half of the calls are with callers who know everything, half with such as get it wrong.
+ * Questions that were worth asking in none of so many rehearsed calls, and remedies that were tried in none, nor stood
+ * on the list of a visit at the end.
+ * Half of the calls are with callers who know everything, half with such as get it wrong; in half of each the
+ * causes come as often as in the world, in half in turn, so that rare ones are rehearsed too.
  */
 export async function reviewByCalls(
   rules: RuleBase,
   digest: string,
   calls: number,
 ): Promise<readonly RuleFault[]> {
-  const asked = new Set<string>();
-  const tried = new Set<string>();
+  const notAsked = new Set(rules.questions.map(({ id }) => id));
+  const notTried = new Set(rules.remedies.map(({ id }) => id));
+  const before = ({ step, situation }: Call): void => {
+    // What comes first in every call needs no worth, and before that nothing is weighed.
+    if (step.kind === 'ask' && step.purpose.kind === 'opening') return;
+    for (const id of worthAsking(situation, notAsked)) notAsked.delete(id);
+  };
   for (let seed = 1; seed <= calls; seed++) {
     const callers = seed % 2 === 0 ? { wrong: WRONG, cantTell: CANT_TELL } : {};
-    const call = await rehearse(rules, digest, seed, callers);
-    for (const id of call.asked) asked.add(id);
-    for (const id of call.tried) tried.add(id);
+    const inTurn = rules.causes[(seed >> 2) % rules.causes.length]?.id;
+    const cause = seed % 4 < 2 || inTurn === undefined ? {} : { cause: inTurn };
+    // To look at each step costs as much as the step, so at first only what is asked is counted.
+    const watch = seed > calls / 2 && notAsked.size > 0 ? { before } : {};
+    const call = await rehearse(rules, digest, seed, { ...callers, ...cause, ...watch });
+    for (const id of call.asked) notAsked.delete(id);
+    for (const id of [...call.tried, ...call.leftToDo]) notTried.delete(id);
   }
   return [
     ...rules.questions
-      .filter(({ id }) => !asked.has(id))
+      .filter(({ id }) => notAsked.has(id))
       .map(({ id, stage }) =>
         warning(fileOf('questions', id, stage), '', { id: 'review.never-asked', with: { calls } }),
       ),
     ...rules.remedies
-      .filter(({ id }) => !tried.has(id))
+      .filter(({ id }) => notTried.has(id))
       .map(({ id, stage }) =>
         warning(fileOf('remedies', id, stage), '', { id: 'review.never-tried', with: { calls } }),
       ),

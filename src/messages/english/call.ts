@@ -22,6 +22,8 @@ export const CALL_WORDS = {
   'call.why.opening': 'Asked in every call: it decides which of the later questions make sense.',
   'call.why.closing': 'Someone will be sent. The next person has to know what was said to the caller.',
   'call.why.gate': 'Asked before "{remedy}" may be tried.',
+  'call.why.soundness':
+    'A check has failed. This says whether it was made in a way that counts; if not, it says nothing of the camera.',
   'call.why.together': 'With up to {count} answers this is settled: {title}.',
   'call.why.apart': 'It tells apart: {first} (now {firstNow}) and {second} (now {secondNow}).',
   'call.why.effect': 'If "{value}": the first {first}, the second {second}.',
