@@ -3,12 +3,31 @@ import type { Condition } from '../rulebase/condition.js';
 import type { FactId, Question, QuestionId, RuleBase, Who } from '../rulebase/records.js';
 import { passKey, type Situation } from './situation.js';
 
+const QUESTIONS = new WeakMap<RuleBase, ReadonlyMap<QuestionId, Question>>();
+
+/** The question of this id; looked up some thousand times a step. */
+export function questionOf(rules: RuleBase, id: QuestionId): Question | undefined {
+  const known = QUESTIONS.get(rules) ?? new Map(rules.questions.map((one) => [one.id, one]));
+  QUESTIONS.set(rules, known);
+  return known.get(id);
+}
+
+const BEHIND = new WeakMap<RuleBase, Map<FactId, readonly QuestionId[]>>();
+
 /** The questions that stand behind a fact of a condition: itself, a fact's inputs, what settles a finding. */
 export function questionsBehind(rules: RuleBase, id: FactId): readonly QuestionId[] {
-  if (rules.questions.some((question) => question.id === id)) return [id];
+  const all = BEHIND.get(rules) ?? new Map<FactId, readonly QuestionId[]>();
+  BEHIND.set(rules, all);
+  const known = all.get(id);
+  if (known) return known;
   const fact = rules.facts.find((one) => one.id === id);
-  if (fact) return fact.inputs.flatMap((input) => questionsBehind(rules, input));
-  return rules.findings.find((one) => one.id === id)?.asks ?? [];
+  const behind = questionOf(rules, id)
+    ? [id]
+    : (fact?.inputs.flatMap((input) => questionsBehind(rules, input)) ??
+      rules.findings.find((one) => one.id === id)?.asks ??
+      []);
+  all.set(id, behind);
+  return behind;
 }
 
 /** Whether the person has the hands and the kit for this. */
@@ -42,7 +61,7 @@ function gather(
   const answer = answers.get(id);
   if (answer) return answer.value.kind !== 'cant-tell';
   if (group.some((one) => one.id === id)) return true;
-  const question = rules.questions.find((one) => one.id === id);
+  const question = questionOf(rules, id);
   if (!question || above.includes(id) || passed.has(passKey('ask', id)) || !canDo(situation, question))
     return false;
   if (question.when && !gatherFor(situation, question.when, true, group, [...above, id])) return false;

@@ -31,7 +31,7 @@ const NOISE = 1e-9;
  * `probabilities` in the model's order; they need not sum to 1.
  */
 export function greedyPlan(
-  probabilities: readonly number[],
+  probabilities: ArrayLike<number>,
   here: PlaceId,
   tries: readonly Try[],
   manifest: Manifest,

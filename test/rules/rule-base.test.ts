@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
+import { modelOf } from '../../src/ranking/model.js';
+import { review } from '../../src/ranking/review/review.js';
 import { mentions } from '../../src/rulebase/mentions.js';
 import type { Question } from '../../src/rulebase/records.js';
 
@@ -27,8 +29,9 @@ function causesBehind({ id }: Question): ReadonlySet<string> {
 }
 
 describe('the rule base as shipped', () => {
-  it('has no fault, not even a warning', () => {
+  it('has no fault, not even a warning, one by one and together', () => {
     expect(faults).toEqual([]);
+    expect(review(rules, modelOf(rules))).toEqual([]);
   });
 
   it('names causes in every stage, and has every kind of record', () => {
