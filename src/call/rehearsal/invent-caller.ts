@@ -18,7 +18,9 @@ export interface Callers {
 const OPENED = '2026-11-25T09:00:00.000Z';
 /** How often the first choice of a question is the plain one, where nothing else decides; judged. */
 const PLAIN = 0.8;
-const HAS_KIT = 0.5;
+const HAS_KIT = 0.4;
+/** The same for an installer, who came with a bag; judged. */
+const BRINGS_KIT = 0.85;
 /** How often the installer is on site, who may climb and open things; judged. */
 const ON_SITE = 0.5;
 /** How often a remedy that mends nothing is seen to have done its own work; judged. */
@@ -29,11 +31,12 @@ const TOOK = 0.5;
  * set it so are looked for. Where two findings cannot both be met, the cause's own signs come first.
  */
 export function inventCaller(rules: RuleBase, cause: CauseId, callers: Callers, dice: Dice): Script {
+  const isOnSite = dice.falls(ON_SITE);
   const said = new Map<string, RawAnswer>();
   for (const finding of inOrder(rules, cause))
     meet(rules, finding, valueFor(callers, cause, finding, dice), said, dice);
   for (const question of rules.questions) {
-    if (!said.has(question.id)) said.set(question.id, plain(question, dice));
+    if (!said.has(question.id)) said.set(question.id, plain(question, dice, isOnSite ? BRINGS_KIT : HAS_KIT));
   }
   for (const question of rules.questions) {
     if (question.opening !== undefined && ends(question, said.get(question.id)))
@@ -43,7 +46,7 @@ export function inventCaller(rules: RuleBase, cause: CauseId, callers: Callers, 
       said.set(question.id, another(rules, question, said.get(question.id), dice));
   }
   return {
-    ...{ title: cause, story: '', opened: OPENED, role: dice.falls(ON_SITE) ? 'site' : 'desk' },
+    ...{ title: cause, story: '', opened: OPENED, role: isOnSite ? 'site' : 'desk' },
     answers: Object.fromEntries(said),
     remedies: outcomes(rules, cause, dice),
   };
@@ -86,14 +89,14 @@ function same(a: RawAnswer | undefined, b: RawAnswer): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-function plain(question: Question, dice: Dice): RawAnswer {
+function plain(question: Question, dice: Dice, hasKit: number): RawAnswer {
   const shape = question.answer;
   if (shape.type === 'choice') {
     const harmless = shape.choices.filter(({ ends }) => ends === undefined);
     return (dice.falls(PLAIN) ? harmless[0]?.id : dice.oneOf(harmless)?.id) ?? null;
   }
   if (shape.type === 'several') {
-    if (question.part === 'kit') return shape.choices.map(({ id }) => id).filter(() => dice.falls(HAS_KIT));
+    if (question.part === 'kit') return shape.choices.map(({ id }) => id).filter(() => dice.falls(hasKit));
     return [];
   }
   if (shape.type === 'yes-no') return dice.falls(PLAIN);

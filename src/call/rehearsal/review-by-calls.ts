@@ -8,12 +8,14 @@ import { rehearse } from './rehearse.js';
 /** Share of wrong answers, and of those that nobody can tell, as the design takes callers to be. */
 const WRONG = 0.05;
 const CANT_TELL = 0.15;
+/** From this call on it is also counted what was worth asking, though another question was asked. */
+const WATCHED_FROM = 200;
 
 /**
  * Questions that were worth asking in none of so many rehearsed calls, and remedies that were tried in none, nor stood
  * on the list of a visit at the end.
- * Half of the calls are with callers who know everything, half with such as get it wrong; in half of each the
- * causes come as often as in the world, in half in turn, so that rare ones are rehearsed too.
+ * Half of the calls are with callers who know everything, half with such as get it wrong; in a quarter of
+ * them causes come as often as in the world, in the others in turn, so that rare ones are rehearsed too.
  */
 export async function reviewByCalls(
   rules: RuleBase,
@@ -29,10 +31,12 @@ export async function reviewByCalls(
   };
   for (let seed = 1; seed <= calls; seed++) {
     const callers = seed % 2 === 0 ? { wrong: WRONG, cantTell: CANT_TELL } : {};
-    const inTurn = rules.causes[(seed >> 2) % rules.causes.length]?.id;
-    const cause = seed % 4 < 2 || inTurn === undefined ? {} : { cause: inTurn };
-    // To look at each step costs as much as the step, so at first only what is asked is counted.
-    const watch = seed > calls / 2 && notAsked.size > 0 ? { before } : {};
+    // One further each round, so that each cause meets both kinds of callers.
+    const round = Math.floor(seed / rules.causes.length);
+    const inTurn = rules.causes[(seed + round) % rules.causes.length]?.id;
+    const cause = seed % 4 === 0 || inTurn === undefined ? {} : { cause: inTurn };
+    // By then few are left, and to look whether those are worth asking costs little.
+    const watch = seed > WATCHED_FROM && notAsked.size > 0 ? { before } : {};
     const call = await rehearse(rules, digest, seed, { ...callers, ...cause, ...watch });
     for (const id of call.asked) notAsked.delete(id);
     for (const id of [...call.tried, ...call.leftToDo]) notTried.delete(id);

@@ -1,0 +1,39 @@
+import type { Situation } from '../../../src/steps/situation.js';
+import { bits } from './gains.js';
+import { minutesFor, questionsFor, unknownFindings } from './open-findings.js';
+import type { Policy } from './policy.js';
+import { bestRatio, tryOrGate } from './tries.js';
+
+/** Bits a minute below which nothing more is asked: the best of 0.01 to 0.2, tried on other seeds. */
+const WORTH_ASKING = 0.05;
+/** No question takes less. */
+const LEAST_MINUTES = 0.2;
+
+/**
+ * Information per minute: asks while the best question tells enough about the cause for its minutes, then tries
+ * remedies by chance for their minutes. What the answer is worth for the repair it does not ask.
+ */
+export const gainPerMinute: Policy = (situation) => {
+  const question = mostTelling(situation);
+  if (question !== undefined) return { kind: 'ask', question };
+  const remedy = bestRatio(situation);
+  return remedy ? tryOrGate(remedy) : { kind: 'visit' };
+};
+
+function mostTelling(situation: Situation): string | undefined {
+  const all = Int32Array.from(situation.model.hypotheses.keys());
+  let best = { rate: WORTH_ASKING, question: undefined as string | undefined };
+  const weighed = unknownFindings(situation)
+    .map((finding) => ({ finding, gain: bits(situation, finding, all, all.length) }))
+    .sort((a, b) => b.gain - a.gain);
+  for (const { finding, gain } of weighed) {
+    if (gain / LEAST_MINUTES < best.rate) break;
+    const questions = questionsFor(situation, finding);
+    const first = questions?.[0];
+    if (!questions || !first) continue;
+    const told = (1 - situation.rules.manifest.cantTell) ** questions.length;
+    const rate = (gain * told) / minutesFor(situation, questions);
+    if (rate > best.rate) best = { rate, question: first.id };
+  }
+  return best.question;
+}

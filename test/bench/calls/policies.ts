@@ -1,0 +1,17 @@
+import { bottomUp } from './bottom-up.js';
+import { gainPerMinute } from './gain-per-minute.js';
+import { halfSplitting } from './half-splitting.js';
+import { knowing } from './knowing.js';
+import { ours } from './ours.js';
+import type { NamedPolicy } from './policy.js';
+import { whatPeopleDo } from './what-people-do.js';
+
+/** Ours first, the bound last. */
+export const POLICIES: readonly NamedPolicy[] = [
+  { name: 'ours', policyFor: () => ours },
+  { name: 'gain per minute', policyFor: () => gainPerMinute },
+  { name: 'half-splitting', policyFor: () => halfSplitting },
+  { name: 'list from power up', policyFor: () => bottomUp },
+  { name: 'what people do', policyFor: () => whatPeopleDo },
+  { name: 'knows the cause', policyFor: knowing },
+];
