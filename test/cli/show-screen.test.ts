@@ -74,7 +74,9 @@ describe('the ranking and the verdict', () => {
   });
 
   it('begin with the verdict, then how sure it is, then what to do', async () => {
-    const text = verdictLines(await played([HERE, said('lights', 'off'), said('socket', 'dead')]));
+    const text = verdictLines(
+      await played([HERE, said('lights', 'off'), said('socket', 'dead'), said('loose', false)]),
+    );
     const [verdict, sure] = text.split('\n');
     expect(verdict).toBe('Verdict of supply-off.');
     expect(sure).toMatch(/^almost certain, 96\s%$/);

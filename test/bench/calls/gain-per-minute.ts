@@ -4,25 +4,26 @@ import { minutesFor, questionsFor, unknownFindings } from './open-findings.js';
 import type { Policy } from './policy.js';
 import { bestRatio, tryOrGate } from './tries.js';
 
-/** Bits a minute below which nothing more is asked: the best of 0.01 to 0.2, tried on other seeds. */
-const WORTH_ASKING = 0.05;
 /** No question takes less. */
 const LEAST_MINUTES = 0.2;
 
 /**
  * Information per minute: asks while the best question tells enough about the cause for its minutes, then tries
- * remedies by chance for their minutes. What the answer is worth for the repair it does not ask.
+ * remedies by chance for their minutes. What the answer is worth for the repair it does not ask. `worthAsking`:
+ * bits a minute below which nothing more is asked.
  */
-export const gainPerMinute: Policy = (situation) => {
-  const question = mostTelling(situation);
-  if (question !== undefined) return { kind: 'ask', question };
-  const remedy = bestRatio(situation);
-  return remedy ? tryOrGate(remedy) : { kind: 'visit' };
-};
+export function gainPerMinute(worthAsking: number): Policy {
+  return (situation) => {
+    const question = mostTelling(situation, worthAsking);
+    if (question !== undefined) return { kind: 'ask', question };
+    const remedy = bestRatio(situation);
+    return remedy ? tryOrGate(remedy) : { kind: 'visit' };
+  };
+}
 
-function mostTelling(situation: Situation): string | undefined {
+function mostTelling(situation: Situation, worthAsking: number): string | undefined {
   const all = Int32Array.from(situation.model.hypotheses.keys());
-  let best = { rate: WORTH_ASKING, question: undefined as string | undefined };
+  let best = { rate: worthAsking, question: undefined as string | undefined };
   const weighed = unknownFindings(situation)
     .map((finding) => ({ finding, gain: bits(situation, finding, all, all.length) }))
     .sort((a, b) => b.gain - a.gain);

@@ -6,10 +6,13 @@ import { ours } from './ours.js';
 import type { NamedPolicy } from './policy.js';
 import { whatPeopleDo } from './what-people-do.js';
 
+/** Bits a minute. */
+const WORTH_ASKING = 0.05;
+
 /** Ours first, the bound last. */
 export const POLICIES: readonly NamedPolicy[] = [
   { name: 'ours', policyFor: () => ours },
-  { name: 'gain per minute', policyFor: () => gainPerMinute },
+  { name: 'gain per minute', policyFor: () => gainPerMinute(WORTH_ASKING) },
   { name: 'half-splitting', policyFor: () => halfSplitting },
   { name: 'list from power up', policyFor: () => bottomUp },
   { name: 'what people do', policyFor: () => whatPeopleDo },

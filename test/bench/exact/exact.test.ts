@@ -6,20 +6,22 @@ import { randomStart } from './random-model.js';
 import { cutRatios, ratioOf, rowOf, withoutWays } from './ratios.js';
 
 const MODELS = 20;
+/** Never asking anything comes to 1.07 on the random models and 1.04 on the cuts. */
+const NEAR = 1.02;
 const starts = Array.from({ length: MODELS }, (_, at) => randomStart(at + 1));
 const ours = starts.map(ratioOf);
 
 describe('the steps against the exact optimum', () => {
   test('never beat it and stay near it on random models with places', () => {
     expect(Math.min(...ours)).toBeGreaterThanOrEqual(1 - 1e-9);
-    expect(rowOf('ours', ours).mean).toBeLessThanOrEqual(1.05);
+    expect(rowOf('ours', ours).mean).toBeLessThanOrEqual(NEAR);
   });
 
   test('never beat it and stay near it on cuts of the rule base', async () => {
     const ratios = await cutRatios(MODELS);
     expect(ratios).toHaveLength(MODELS);
     expect(Math.min(...ratios)).toBeGreaterThanOrEqual(1 - 1e-9);
-    expect(rowOf('ours', ratios).mean).toBeLessThanOrEqual(1.05);
+    expect(rowOf('ours', ratios).mean).toBeLessThanOrEqual(NEAR);
   });
 
   test('would take longer if they were chosen as if no way took time', () => {
