@@ -11,23 +11,59 @@ export interface NamedRule {
   readonly rule: FindingRule;
 }
 
+/** By rule, what came of it for values of the facts it mentions. A rule is a pure function of them. */
+const MEMO = new WeakMap<FindingRule, Map<string, boolean>>();
+/** A rule of several answers meets few combinations in a call; more would only keep memory. */
+const REMEMBERED = 64;
+
 /**
  * The rules that fire on these facts, sorted by name. A rule runs only when every fact it mentions is known:
  * json-rules-engine takes an unknown fact for "not", and one undefined fact ends the whole run.
- * A new engine each time, because one engine must not be run twice at once or after a failure.
+ * Only rules whose facts read otherwise than ever before run again; what came of the others is remembered.
  */
 export async function runEngine(rules: readonly NamedRule[], facts: Facts): Promise<readonly NamedRule[]> {
   const ready = rules.filter(({ rule }) => mentions(rule.conditions).every((id) => facts.has(id)));
-  if (ready.length === 0) return [];
+  const keyed = ready.map((named) => ({ named, memo: memoOf(named.rule), key: keyOf(named.rule, facts) }));
+  const unknown = keyed.filter(({ memo, key }) => !memo.has(key));
+  if (unknown.length > 0) {
+    const fired = await fresh(
+      unknown.map(({ named }) => named),
+      facts,
+    );
+    for (const { named, memo, key } of unknown) {
+      if (memo.size >= REMEMBERED) memo.clear();
+      memo.set(key, fired.has(named.name));
+    }
+  }
+  return keyed
+    .filter(({ memo, key }) => memo.get(key) === true)
+    .map(({ named }) => named)
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+function memoOf(rule: FindingRule): Map<string, boolean> {
+  const known = MEMO.get(rule) ?? new Map<string, boolean>();
+  MEMO.set(rule, known);
+  return known;
+}
+
+function keyOf({ conditions }: FindingRule, facts: Facts): string {
+  return JSON.stringify(mentions(conditions).map((id) => facts.get(id)?.value));
+}
+
+/**
+ * The names of the rules that fire, by an engine of their own: one engine must not be run twice at once, nor after
+ * a failure. Every fact they mention is known.
+ */
+export async function fresh(rules: readonly NamedRule[], facts: Facts): Promise<ReadonlySet<string>> {
   const engine = new Engine([], { pathResolver: refusePath });
   const needed: Record<FactId, unknown> = {};
-  for (const { name, rule } of ready) {
+  for (const { name, rule } of rules) {
     engine.addRule({ name, conditions: asRoot(rule.conditions), event: { type: 'evidence' } });
     for (const id of mentions(rule.conditions)) needed[id] = facts.get(id)?.value;
   }
   const { results } = await engine.run(needed);
-  const fired = new Set(results.map((result) => result.name));
-  return ready.filter(({ name }) => fired.has(name)).sort((a, b) => (a.name < b.name ? -1 : 1));
+  return new Set(results.map((result) => String(result.name)));
 }
 
 /** The engine wants all, any or not at the root; the copy keeps it from touching the rule base. */

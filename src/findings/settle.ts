@@ -73,7 +73,15 @@ async function settleLayers(
   return { facts, findings };
 }
 
-function namedRules(finding: Finding): NamedRule[] {
+const NAMED = new WeakMap<Finding, readonly NamedRule[]>();
+
+function namedRules(finding: Finding): readonly NamedRule[] {
+  const known = NAMED.get(finding) ?? nameRules(finding);
+  NAMED.set(finding, known);
+  return known;
+}
+
+function nameRules(finding: Finding): readonly NamedRule[] {
   return finding.rules.map((rule, index) => ({
     name: `${finding.id} ${String(index).padStart(3, '0')}`,
     finding: finding.id,

@@ -58,9 +58,14 @@ function laidOut(rules: RuleBase): Model {
   const causes = new Map(rules.causes.map((cause) => [cause.id, cause]));
   const findings = rules.findings.map((finding): [FindingId, FindingModel] => {
     const usual = new Map(Object.entries(finding.values).map(([value, { usual }]) => [value, usual]));
-    const byHypothesis = hypotheses.map((hypothesis) =>
-      spread(signFor(rules, finding, hypothesis, causes.get(hypothesis.id)), usual, rules.manifest.words),
-    );
+    // Most causes share the sign of their stage, or have none: each sign is spread once.
+    const spreads = new Map<Sign | undefined, readonly number[]>();
+    const byHypothesis = hypotheses.map((hypothesis) => {
+      const sign = signFor(rules, finding, hypothesis, causes.get(hypothesis.id));
+      const known = spreads.get(sign) ?? spread(sign, usual, rules.manifest.words);
+      spreads.set(sign, known);
+      return known;
+    });
     const values = [...usual.keys()];
     const shares = values.map((_, v) => byHypothesis.map((row) => row[v] ?? 0));
     return [finding.id, { id: finding.id, values, shares, group: finding.repeats?.finding ?? finding.id }];
@@ -102,8 +107,9 @@ function signFor(
   if (hypothesis.kind === 'nothing') return manifest.hypotheses.nothing.signs[finding.id];
   const own = cause?.signs[finding.id];
   if (own) return own;
+  if (!finding.defaults) return undefined;
   const at = manifest.stages.findIndex((stage) => stage.id === hypothesis.stage);
-  return finding.defaults?.find((one) => inRange(manifest.stages, at, one))?.sign;
+  return finding.defaults.find((one) => inRange(manifest.stages, at, one))?.sign;
 }
 
 function inRange(

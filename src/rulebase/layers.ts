@@ -55,11 +55,19 @@ export function findingDependencies(findings: readonly Finding[]): Dependencies 
   );
 }
 
+const LAYERS = new WeakMap<readonly Finding[], readonly (readonly FindingId[])[]>();
+
 /**
  * The order in which findings can be settled: those of one layer need only findings of layers before it.
  * Throws on a cycle, which a checked rule base does not have.
  */
 export function layersOf(findings: readonly Finding[]): readonly (readonly FindingId[])[] {
+  const known = LAYERS.get(findings) ?? layered(findings);
+  LAYERS.set(findings, known);
+  return known;
+}
+
+function layered(findings: readonly Finding[]): readonly (readonly FindingId[])[] {
   const dependencies = findingDependencies(findings);
   const cycle = cyclesIn(dependencies)[0];
   if (cycle !== undefined) throw new Error(`findings rest on each other: ${cycle.join(' -> ')}`);

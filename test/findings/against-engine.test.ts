@@ -3,7 +3,7 @@ import { Engine, type TopLevelCondition } from 'json-rules-engine';
 import { describe, expect, test } from 'vitest';
 import type { Fact } from '../../src/findings/fact.js';
 import { holds } from '../../src/findings/holds.js';
-import { type NamedRule, runEngine } from '../../src/findings/run-engine.js';
+import { fresh, type NamedRule, runEngine } from '../../src/findings/run-engine.js';
 import type { Condition, Test } from '../../src/rulebase/condition.js';
 import { mentions } from '../../src/rulebase/mentions.js';
 import { facts } from './given.js';
@@ -93,6 +93,23 @@ describe('json-rules-engine', () => {
         expect(fired.map(({ name }) => name)).toEqual(wanted.map(({ name }) => name));
       }),
       { numRuns: 100 },
+    );
+  });
+
+  test('remembers what came of a rule and comes to the same as an engine of its own, in any order of facts', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(condition, { minLength: 1, maxLength: 4 }),
+        fc.array(values, { minLength: 2, maxLength: 6 }),
+        async (roots, givens) => {
+          const rules = roots.map((root, i) => rule(`r${i}`, root));
+          for (const given of [...givens, ...givens]) {
+            const remembered = (await runEngine(rules, facts(given))).map(({ name }) => name);
+            expect(remembered).toEqual([...(await fresh(rules, facts(given)))].sort());
+          }
+        },
+      ),
+      { numRuns: 60 },
     );
   });
 

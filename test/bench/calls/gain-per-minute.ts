@@ -1,5 +1,5 @@
 import type { Situation } from '../../../src/steps/situation.js';
-import { bits } from './gains.js';
+import { bitsOnCause } from './gains.js';
 import { minutesFor, questionsFor, unknownFindings } from './open-findings.js';
 import type { Policy } from './policy.js';
 import { bestRatio, tryOrGate } from './tries.js';
@@ -22,10 +22,9 @@ export function gainPerMinute(worthAsking: number): Policy {
 }
 
 function mostTelling(situation: Situation, worthAsking: number): string | undefined {
-  const all = Int32Array.from(situation.model.hypotheses.keys());
   let best = { rate: worthAsking, question: undefined as string | undefined };
   const weighed = unknownFindings(situation)
-    .map((finding) => ({ finding, gain: bits(situation, finding, all, all.length) }))
+    .map((finding) => ({ finding, gain: bitsOnCause(situation, finding, situation.probabilities) }))
     .sort((a, b) => b.gain - a.gain);
   for (const { finding, gain } of weighed) {
     if (gain / LEAST_MINUTES < best.rate) break;

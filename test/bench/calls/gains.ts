@@ -2,77 +2,78 @@ import { combinedErrorRate, errorRate } from '../../../src/answers/reliability.j
 import { blur } from '../../../src/ranking/blur.js';
 import type { Model } from '../../../src/ranking/model.js';
 import type { Finding, RuleBase } from '../../../src/rulebase/records.js';
+import type { Situation } from '../../../src/steps/situation.js';
 import { preparedOf } from './prepared.js';
 
-/** P′(value | hypothesis) of a finding whose answers are all said: by value, then by hypothesis. */
-type Rows = readonly Float64Array[];
+/** P′(value | hypothesis) of a finding whose answers are all said, by value; and by hypothesis its entropy in bits. */
+interface Rows {
+  readonly rows: readonly Float64Array[];
+  readonly entropies: Float64Array;
+}
 
 const ROWS = new WeakMap<Model, Map<string, Rows>>();
 
-/** The rows of a finding; worked out once for a model. */
-function rowsOf(rules: RuleBase, model: Model, { id, asks }: Finding): Rows {
+/** Worked out once for a finding of a model. */
+function rowsOf({ rules, model }: Pick<Situation, 'rules' | 'model'>, finding: Finding): Rows {
   const known = ROWS.get(model) ?? new Map<string, Rows>();
   ROWS.set(model, known);
-  const before = known.get(id);
-  if (before) return before;
+  const fresh = known.get(finding.id) ?? laidOut(rules, model, finding);
+  known.set(finding.id, fresh);
+  return fresh;
+}
+
+function laidOut(rules: RuleBase, model: Model, { id, asks }: Finding): Rows {
   const { questions } = preparedOf(rules);
-  const rate = combinedErrorRate(
-    asks.flatMap((one) => {
-      const question = questions.get(one);
-      return question ? [{ rate: errorRate(rules.manifest.reliability, question, 'said', false) }] : [];
-    }),
-  );
+  const leanings = asks.flatMap((one) => {
+    const question = questions.get(one);
+    return question ? [{ rate: errorRate(rules.manifest.reliability, question, 'said', false) }] : [];
+  });
   const shares = model.findings.get(id)?.shares ?? [];
+  const rate = combinedErrorRate(leanings);
   const rows = shares.map((row) => Float64Array.from(row, (share) => blur(share, rate, shares.length)));
-  known.set(id, rows);
-  return rows;
+  const entropies = Float64Array.from(model.hypotheses, (_, h) => entropy(rows.map((row) => row[h] ?? 0)));
+  return { rows, entropies };
 }
 
 /**
- * Bits that a finding says about which of these classes is there (mutual information: Shannon 1948). `classOf`
- * by hypothesis: 0, 1, ... below `classes`; one below 0 is left out. The weights need not sum to 1.
+ * Bits that a finding says about which hypothesis it is (mutual information: Shannon 1948). `weights` by
+ * hypothesis; they need not sum to 1.
  */
-export function bits(
-  {
-    rules,
-    model,
-    probabilities,
-  }: { readonly rules: RuleBase; readonly model: Model; readonly probabilities: readonly number[] },
+export function bitsOnCause(situation: Situation, finding: Finding, weights: ArrayLike<number>): number {
+  const { rows, entropies } = rowsOf(situation, finding);
+  const all = sum(weights);
+  return all > 0 ? entropy(rows.map((row) => dot(row, weights) / all)) - dot(entropies, weights) / all : 0;
+}
+
+/** Bits that a finding says about on which of two sides it is. `sides`: the weights of either, by hypothesis. */
+export function bitsOnSide(
+  situation: Situation,
   finding: Finding,
-  classOf: Int32Array,
-  classes: number,
+  sides: readonly ArrayLike<number>[],
 ): number {
-  const rows = rowsOf(rules, model, finding);
-  const joint = new Float64Array(rows.length * classes);
-  rows.forEach((row, v) => {
-    for (let h = 0; h < row.length; h++) {
-      const at = classOf[h] ?? -1;
-      if (at >= 0)
-        joint[v * classes + at] = (joint[v * classes + at] ?? 0) + (row[h] ?? 0) * (probabilities[h] ?? 0);
-    }
+  const { rows } = rowsOf(situation, finding);
+  const masses = sides.map(sum);
+  const all = sum(masses);
+  const byValue = rows.map((row) => sides.reduce((total, side) => total + dot(row, side), 0) / all);
+  const within = sides.map((side, at) => {
+    const mass = masses[at] ?? 0;
+    return mass > 0 ? (mass / all) * entropy(rows.map((row) => dot(row, side) / mass)) : 0;
   });
-  return informationIn(joint, rows.length, classes);
+  return entropy(byValue) - sum(within);
 }
 
-function informationIn(joint: Float64Array, values: number, classes: number): number {
-  const byValue = new Float64Array(values);
-  const byClass = new Float64Array(classes);
+function entropy(shares: readonly number[]): number {
+  return -shares.reduce((total, share) => total + (share > 0 ? share * Math.log2(share) : 0), 0);
+}
+
+function dot(a: Float64Array, b: ArrayLike<number>): number {
   let total = 0;
-  for (let v = 0; v < values; v++) {
-    for (let c = 0; c < classes; c++) {
-      const share = joint[v * classes + c] ?? 0;
-      byValue[v] = (byValue[v] ?? 0) + share;
-      byClass[c] = (byClass[c] ?? 0) + share;
-      total += share;
-    }
-  }
-  if (total <= 0) return 0;
-  const all = plogp(joint) - plogp(byValue) - plogp(byClass);
-  return Math.max(0, all / total + Math.log2(total));
+  for (let i = 0; i < a.length; i++) total += (a[i] ?? 0) * (b[i] ?? 0);
+  return total;
 }
 
-function plogp(weights: Float64Array): number {
-  let sum = 0;
-  for (const weight of weights) if (weight > 0) sum += weight * Math.log2(weight);
-  return sum;
+function sum(numbers: ArrayLike<number>): number {
+  let total = 0;
+  for (let i = 0; i < numbers.length; i++) total += numbers[i] ?? 0;
+  return total;
 }

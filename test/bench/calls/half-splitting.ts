@@ -1,6 +1,6 @@
 import type { Finding, QuestionId } from '../../../src/rulebase/records.js';
 import type { Situation } from '../../../src/steps/situation.js';
-import { bits } from './gains.js';
+import { bitsOnCause, bitsOnSide } from './gains.js';
 import { questionsFor, unknownFindings } from './open-findings.js';
 import type { Policy } from './policy.js';
 import { leaderOf } from './suspicion.js';
@@ -23,10 +23,8 @@ export const halfSplitting: Policy = (situation) => {
   const isFound = (masses[top] ?? 0) >= STAGE_FOUND;
   const leader = leaderOf(situation);
   const question =
-    (isFound ? undefined : sharpest(situation, halves(situation, masses), 2)) ??
-    ((situation.probabilities[leader] ?? 0) >= CAUSE_FOUND
-      ? undefined
-      : sharpest(situation, within(situation, top), situation.model.hypotheses.length));
+    (isFound ? undefined : bestSplit(situation, masses)) ??
+    ((situation.probabilities[leader] ?? 0) >= CAUSE_FOUND ? undefined : bestWithin(situation, top));
   if (question !== undefined) return { kind: 'ask', question };
   const remedy = cheapestFor(situation, leader) ?? bestRatio(situation);
   return remedy ? tryOrGate(remedy) : { kind: 'visit' };
@@ -46,8 +44,8 @@ function stageMasses(situation: Situation): readonly number[] {
   return masses;
 }
 
-/** 0 before the cut that comes nearest to the half, 1 after it; stages stand in the order of the path. */
-function halves(situation: Situation, masses: readonly number[]): Int32Array {
+/** Tells best on which side of the cut it is that comes nearest to the half; stages stand in the order of the path. */
+function bestSplit(situation: Situation, masses: readonly number[]): QuestionId | undefined {
   const total = masses.reduce((sum, mass) => sum + mass, 0);
   let [before, cut, off] = [0, 0, Number.POSITIVE_INFINITY];
   masses.forEach((mass, at) => {
@@ -55,19 +53,26 @@ function halves(situation: Situation, masses: readonly number[]): Int32Array {
     const miss = Math.abs(before - total / 2);
     if (miss < off) [cut, off] = [at, miss];
   });
-  return Int32Array.from(situation.model.hypotheses, (_, h) => {
-    const at = stageOf(situation, h);
-    return at < 0 ? -1 : Number(at > cut);
-  });
+  const sides = [
+    weightsWhere(situation, (at) => at >= 0 && at <= cut),
+    weightsWhere(situation, (at) => at > cut),
+  ];
+  return sharpest(situation, (finding) => bitsOnSide(situation, finding, sides));
 }
 
-function within(situation: Situation, stage: number): Int32Array {
-  return Int32Array.from(situation.model.hypotheses, (_, h) => (stageOf(situation, h) === stage ? h : -1));
+function bestWithin(situation: Situation, stage: number): QuestionId | undefined {
+  const weights = weightsWhere(situation, (at) => at === stage);
+  return sharpest(situation, (finding) => bitsOnCause(situation, finding, weights));
 }
 
-function sharpest(situation: Situation, classOf: Int32Array, classes: number): QuestionId | undefined {
+/** The probabilities of the hypotheses of these stages, 0 for the others. */
+function weightsWhere(situation: Situation, isIn: (stage: number) => boolean): Float64Array {
+  return Float64Array.from(situation.probabilities, (p, h) => (isIn(stageOf(situation, h)) ? p : 0));
+}
+
+function sharpest(situation: Situation, bits: (finding: Finding) => number): QuestionId | undefined {
   const weighed = unknownFindings(situation)
-    .map((finding): [Finding, number] => [finding, bits(situation, finding, classOf, classes)])
+    .map((finding): [Finding, number] => [finding, bits(finding)])
     .filter(([, gain]) => gain >= LEAST_BITS)
     .sort(([, a], [, b]) => b - a);
   for (const [finding] of weighed) {

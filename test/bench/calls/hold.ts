@@ -57,7 +57,7 @@ export function hold(rules: RuleBase, model: Model, begun: Opened, named: NamedP
       ...{ policy: named.name, cause, leader, probability: situation.probabilities[at] ?? 0 },
       questions: cost.questions - begun.tally.questions,
       isVisit: last.restoredBy === undefined,
-      isFound: last.restoredBy !== undefined || leader === cause,
+      isFound: named.knows === true || last.restoredBy !== undefined || leader === cause,
     };
   }
 }

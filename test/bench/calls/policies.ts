@@ -6,8 +6,8 @@ import { ours } from './ours.js';
 import type { NamedPolicy } from './policy.js';
 import { whatPeopleDo } from './what-people-do.js';
 
-/** Bits a minute. */
-const WORTH_ASKING = 0.05;
+/** Bits a minute: the one of 0.005 to 0.4 that does best on 800 calls of other seeds. */
+const WORTH_ASKING = 0.1;
 
 /** Ours first, the bound last. */
 export const POLICIES: readonly NamedPolicy[] = [
@@ -16,5 +16,5 @@ export const POLICIES: readonly NamedPolicy[] = [
   { name: 'half-splitting', policyFor: () => halfSplitting },
   { name: 'list from power up', policyFor: () => bottomUp },
   { name: 'what people do', policyFor: () => whatPeopleDo },
-  { name: 'knows the cause', policyFor: knowing },
+  { name: 'knows the cause', policyFor: knowing, knows: true },
 ];

@@ -15,5 +15,7 @@ export type Policy = (situation: Situation, asked: ReadonlySet<QuestionId>) => A
 /** A policy by name. Only the bound looks at the script, which says what is really wrong. */
 export interface NamedPolicy {
   readonly name: string;
+  /** The cause is known from the start, whatever the ranking says. */
+  readonly knows?: true;
   readonly policyFor: (script: Script) => Policy;
 }

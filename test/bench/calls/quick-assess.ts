@@ -2,18 +2,20 @@ import { combinedErrorRate, leaningOf } from '../../../src/answers/reliability.j
 import type { Assessment } from '../../../src/call/assess.js';
 import { type CallState, disputedOf } from '../../../src/call/state.js';
 import { conflicts } from '../../../src/findings/contradictions.js';
-import { deriveFacts } from '../../../src/findings/derive-facts.js';
+
 import type { Fact, Facts } from '../../../src/findings/fact.js';
 import { holds } from '../../../src/findings/holds.js';
 import type { Known, Settled } from '../../../src/findings/settle.js';
 import { isSilent } from '../../../src/findings/silent.js';
 import type { Model } from '../../../src/ranking/model.js';
-import { posterior } from '../../../src/ranking/posterior.js';
+
 import type { FindingId, QuestionId, RuleBase } from '../../../src/rulebase/records.js';
 import { type Prepared, preparedOf } from './prepared.js';
+import { quickFacts } from './quick-facts.js';
+import { quickPosterior } from './quick-posterior.js';
 
 /**
- * What `assess` of the call gives, some ten times quicker: conditions are tested with our own three-valued logic
+ * What `assess` of the call gives, at once and in half the time: conditions are tested with our own three-valued logic
  * instead of a rule engine. A test holds that both give the same.
  */
 export function quickAssess(rules: RuleBase, model: Model, state: CallState): Assessment {
@@ -25,14 +27,14 @@ export function quickAssess(rules: RuleBase, model: Model, state: CallState): As
     .filter(({ finding }) => !state.spent.has(finding) && !silent.has(finding))
     .map(({ finding, value, errorRate }) => ({ finding, value, errorRate }))
     .sort((a, b) => (a.finding < b.finding ? -1 : 1));
-  const probabilities = posterior(model, evidence, state.factors);
+  const probabilities = quickPosterior(model, evidence, state.factors);
   return { model, settled, evidence, probabilities, conflicts: conflicts(rules, settled) };
 }
 
 type Told = Pick<CallState, 'answers'>;
 
 function settleQuickly(rules: RuleBase, state: Told, disputed: ReadonlySet<QuestionId>): Settled {
-  const derived = deriveFacts(rules.facts, state.answers, rules.questions);
+  const derived = quickFacts(rules, state.answers);
   const first = settleLayers(rules, state, disputed, derived, new Set());
   const faults = rules['tester-faults'].filter((fault) => holds(fault.when, first.facts) === true);
   const spoilt = new Set(faults.flatMap((fault) => fault.spoils));
