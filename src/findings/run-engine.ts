@@ -23,20 +23,21 @@ const REMEMBERED = 64;
  */
 export async function runEngine(rules: readonly NamedRule[], facts: Facts): Promise<readonly NamedRule[]> {
   const ready = rules.filter(({ rule }) => mentions(rule.conditions).every((id) => facts.has(id)));
-  const keyed = ready.map((named) => ({ named, memo: memoOf(named.rule), key: keyOf(named.rule, facts) }));
-  const unknown = keyed.filter(({ memo, key }) => !memo.has(key));
-  if (unknown.length > 0) {
-    const fired = await fresh(
-      unknown.map(({ named }) => named),
-      facts,
-    );
-    for (const { named, memo, key } of unknown) {
-      if (memo.size >= REMEMBERED) memo.clear();
-      memo.set(key, fired.has(named.name));
-    }
+  const keyed = ready.map((named) => {
+    const memo = memoOf(named.rule);
+    const key = keyOf(named.rule, facts);
+    return { named, memo, key, known: memo.get(key) };
+  });
+  const unknown = keyed.filter(({ known }) => known === undefined).map(({ named }) => named);
+  const fired = unknown.length > 0 ? await fresh(unknown, facts) : new Set<string>();
+  for (const { named, memo, key, known } of keyed) {
+    if (known !== undefined) continue;
+    if (memo.size >= REMEMBERED) memo.clear();
+    memo.set(key, fired.has(named.name));
   }
+  // Not read from the memo again: another run may have emptied it while this one waited.
   return keyed
-    .filter(({ memo, key }) => memo.get(key) === true)
+    .filter(({ named, known }) => known ?? fired.has(named.name))
     .map(({ named }) => named)
     .sort((a, b) => (a.name < b.name ? -1 : 1));
 }

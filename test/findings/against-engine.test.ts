@@ -113,6 +113,19 @@ describe('json-rules-engine', () => {
     );
   });
 
+  test('comes to the same when other runs empty what is remembered meanwhile', async () => {
+    const positive = rule('positive', { fact: 'volts', operator: 'greaterThan', value: 0 });
+    await runEngine([positive], facts({ volts: 1 }));
+    const others = Array.from({ length: 50 }, (_, i) =>
+      rule(`other${i}`, { all: [{ any: [{ fact: 'volts', operator: 'lessThan', value: 0 }] }] }),
+    );
+    const [slow] = await Promise.all([
+      runEngine([positive, ...others], facts({ volts: 1 })),
+      ...Array.from({ length: 100 }, (_, i) => runEngine([positive], facts({ volts: -i }))),
+    ]);
+    expect(slow.map(({ name }) => name)).toEqual(['positive']);
+  });
+
   test('never hears of a rule with a fact nobody knows, and no run is lost to one', async () => {
     await fc.assert(
       fc.asyncProperty(
