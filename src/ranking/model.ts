@@ -36,10 +36,21 @@ export interface FindingModel {
   readonly group: FindingId;
 }
 
+/** Faults that come and go: what is seen at this moment may be seen while they are away. */
+export interface Absence {
+  /** The finding that tells whether they are. */
+  readonly finding: FindingId;
+  /** By hypothesis: the chance that it is away at the time of the call; 0 for one that does not say. */
+  readonly shares: readonly number[];
+  /** The findings of what is seen at this moment. */
+  readonly momentary: ReadonlySet<FindingId>;
+}
+
 /** The numbers of a rule base, laid out for the ranking; hypotheses in one fixed order. */
 export interface Model {
   readonly hypotheses: readonly Hypothesis[];
   readonly findings: ReadonlyMap<FindingId, FindingModel>;
+  readonly absence?: Absence;
 }
 
 const MODELS = new WeakMap<RuleBase, Model>();
@@ -70,7 +81,24 @@ function laidOut(rules: RuleBase): Model {
     const shares = values.map((_, v) => byHypothesis.map((row) => row[v] ?? 0));
     return [finding.id, { id: finding.id, values, shares, group: finding.repeats?.finding ?? finding.id }];
   });
-  return { hypotheses, findings: new Map(findings) };
+  const absence = absenceIn(rules, hypotheses, findings);
+  return { hypotheses, findings: new Map(findings), ...(absence ? { absence } : {}) };
+}
+
+function absenceIn(
+  { manifest: { silence }, causes, findings }: RuleBase,
+  hypotheses: readonly Hypothesis[],
+  laid: readonly (readonly [FindingId, FindingModel])[],
+): Absence | undefined {
+  const layout = laid.find(([id]) => id === silence?.finding)?.[1];
+  if (silence === undefined || layout === undefined) return undefined;
+  const says = new Set(causes.flatMap(({ id, signs }) => (signs[silence.finding] ? [id] : [])));
+  const row = layout.shares[layout.values.indexOf(silence.value)] ?? [];
+  return {
+    finding: silence.finding,
+    shares: hypotheses.map(({ id }, h) => (says.has(id) ? (row[h] ?? 0) : 0)),
+    momentary: new Set(findings.flatMap(({ id, now }) => (now === true ? [id] : []))),
+  };
 }
 
 function hypothesesOf({ manifest, causes }: RuleBase): readonly Hypothesis[] {

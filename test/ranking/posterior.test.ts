@@ -105,6 +105,50 @@ describe('posterior', () => {
   });
 });
 
+describe('a cause that comes and goes', () => {
+  const chance = fc.double({ min: 0.01, max: 0.99, noNaN: true });
+  /** `loose` is away half of the time; `cut` says nothing of that; the third is that nothing is wrong. */
+  const withAbsence = (page: readonly number[], sound: readonly number[], away: number): Model => {
+    const rows = (shares: readonly number[]) => ({ yes: shares, no: shares.map((one) => 1 - one) });
+    const model = modelWith(
+      { loose: 0.4, cut: 0.4, 'nothing-is-wrong-now': 0.2 },
+      { page: rows(page), sound: rows(sound), phase: rows([away, 0.05, 0.35]) },
+    );
+    return {
+      ...model,
+      hypotheses: model.hypotheses.map((one) =>
+        one.id === 'nothing-is-wrong-now' ? { ...one, kind: 'nothing' } : one,
+      ),
+      absence: { finding: 'phase', shares: [away, 0, 0], momentary: new Set(['page']) },
+    };
+  };
+  const shows = (finding: string): Evidence => ({ finding, value: 'yes', errorRate: 0 });
+
+  test('is weighed by the law of total probability while it is not known whether it is there', () => {
+    fc.assert(
+      fc.property(chance, chance, chance, chance, chance, (a, b, c, s, away) => {
+        const p = posterior(withAbsence([a, b, c], [s, s, s], away), [shows('page'), shows('sound')]);
+        const weights = [0.4 * ((1 - away) * a + away * c), 0.4 * b, 0.2 * c];
+        const whole = weights.reduce((sum, one) => sum + one, 0);
+        for (const [h, weight] of weights.entries()) expect(p[h]).toBeCloseTo(weight / whole, 10);
+      }),
+    );
+  });
+
+  test('is weighed as it is once that is known', () => {
+    const model = withAbsence([0.1, 0.1, 0.9], [0.5, 0.5, 0.5], 0.5);
+    const { absence: _, ...without } = model;
+    const known = [shows('page'), { finding: 'phase', value: 'no', errorRate: 0 }];
+    expect(posterior(model, known)).toEqual(posterior(without, known));
+  });
+
+  test('loses nothing to what lasts: that is seen whether it is there or not', () => {
+    const model = withAbsence([0.1, 0.1, 0.9], [0.2, 0.8, 0.5], 0.5);
+    const [loose = 0, cut = 0] = posterior(model, [shows('sound')]);
+    expect(loose / cut).toBeCloseTo(0.2 / 0.8, 12);
+  });
+});
+
 test('normalised brings logs to shares of 1', () => {
   const [a, b, c] = normalised([Math.log(3), Math.log(1), Number.NEGATIVE_INFINITY]);
   expect(a).toBeCloseTo(0.75, 12);

@@ -4,16 +4,19 @@ import type { RuleBase } from '../../rulebase/records.js';
 import { worthAsking } from '../../steps/orders.js';
 import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
+import { isTriedForItsFaults } from './tried-for-its-faults.js';
 
 /** Share of wrong answers, and of those that nobody can tell, as the design takes callers to be. */
 const WRONG = 0.05;
 const CANT_TELL = 0.15;
 /** From this call on it is also counted what was worth asking, though another question was asked. */
 const WATCHED_FROM = 200;
+/** Calls with what it mends, for a remedy so rare that chance alone may have kept it from the others. */
+const CALLS_OF_ITS_OWN = 120;
 
 /**
  * Questions that were worth asking in none of so many rehearsed calls, and remedies that were tried in none, nor stood
- * on the list of a visit at the end.
+ * on the list of a visit at the end, neither in these nor in further calls with what they mend.
  * Half of the calls are with callers who know everything, half with such as get it wrong; in a quarter of
  * them causes come as often as in the world, in the others in turn, so that rare ones are rehearsed too.
  */
@@ -41,6 +44,10 @@ export async function reviewByCalls(
     for (const id of call.asked) notAsked.delete(id);
     for (const id of [...call.tried, ...call.leftToDo]) notTried.delete(id);
   }
+  for (const remedy of rules.remedies) {
+    if (notTried.has(remedy.id) && (await isTriedForItsFaults(rules, digest, remedy, CALLS_OF_ITS_OWN)))
+      notTried.delete(remedy.id);
+  }
   return [
     ...rules.questions
       .filter(({ id }) => notAsked.has(id))
@@ -50,7 +57,10 @@ export async function reviewByCalls(
     ...rules.remedies
       .filter(({ id }) => notTried.has(id))
       .map(({ id, stage }) =>
-        warning(fileOf('remedies', id, stage), '', { id: 'review.never-tried', with: { calls } }),
+        warning(fileOf('remedies', id, stage), '', {
+          id: 'review.never-tried',
+          with: { calls, own: CALLS_OF_ITS_OWN },
+        }),
       ),
   ];
 }

@@ -22,7 +22,7 @@ export const REVIEW_WORDS = {
   'review.never-asked':
     'This was worth asking in none of {calls} rehearsed calls. Take it out, or let it tell more.',
   'review.never-tried':
-    'This was tried in none of {calls} rehearsed calls. Take it out, or say better when it makes sense and what it mends.',
+    'This was tried in none of {calls} rehearsed calls, nor in {own} with what it mends. Take it out, or say better when it makes sense and what it mends.',
   'additions.no-head':
     'This has to be one JSON object with a version of letters, digits and dots, and a list "replaces": {"version": "desk.1", "replaces": []}.',
   'additions.manifest':

@@ -8,11 +8,11 @@ import { holds } from '../../../src/findings/holds.js';
 import type { Known, Settled } from '../../../src/findings/settle.js';
 import { isSilent } from '../../../src/findings/silent.js';
 import type { Model } from '../../../src/ranking/model.js';
+import { posterior } from '../../../src/ranking/posterior.js';
 
 import type { FindingId, QuestionId, RuleBase } from '../../../src/rulebase/records.js';
 import { type Prepared, preparedOf } from './prepared.js';
 import { quickFacts } from './quick-facts.js';
-import { quickPosterior } from './quick-posterior.js';
 
 /**
  * What `assess` of the call gives, at once and in half the time: conditions are tested with our own three-valued logic
@@ -27,7 +27,7 @@ export function quickAssess(rules: RuleBase, model: Model, state: CallState): As
     .filter(({ finding }) => !state.spent.has(finding) && !silent.has(finding))
     .map(({ finding, value, errorRate }) => ({ finding, value, errorRate }))
     .sort((a, b) => (a.finding < b.finding ? -1 : 1));
-  const probabilities = quickPosterior(model, evidence, state.factors);
+  const probabilities = posterior(model, evidence, state.factors);
   return { model, settled, evidence, probabilities, conflicts: conflicts(rules, settled) };
 }
 

@@ -6,6 +6,7 @@ import { diceOf } from '../../../src/call/rehearsal/dice.js';
 import { inventCaller } from '../../../src/call/rehearsal/invent-caller.js';
 import { rehearse } from '../../../src/call/rehearsal/rehearse.js';
 import { tellingsOf } from '../../../src/call/rehearsal/tellings.js';
+import { isTriedForItsFaults } from '../../../src/call/rehearsal/tried-for-its-faults.js';
 import { VERSION } from '../../../src/call/version.js';
 import { checkRuleFolder } from '../../../src/files/load-rules.js';
 import { modelOf } from '../../../src/ranking/model.js';
@@ -94,5 +95,23 @@ describe('a rehearsed call', () => {
     const { answers } = inventCaller(rules, 'supply-off', callers, diceOf(3));
     const later = rules.questions.filter(({ opening }) => opening === undefined);
     expect(later.every(({ id }) => answers[id] === null)).toBe(true);
+  });
+});
+
+describe('a rare remedy', () => {
+  const copperRun = rules.remedies.find(({ id }) => id === 'copper-run');
+  if (!copperRun) throw new Error('the remedy is gone');
+
+  it('is tried in some call with what it mends', async () => {
+    expect(await isTriedForItsFaults(rules, digest, copperRun, 120)).toBe(true);
+  });
+
+  it('is found out where no call can ever try it', async () => {
+    const notBoth = ['wired', 'wifi'].map(
+      (value) => ({ fact: 'camera-type', operator: 'equal', value }) as const,
+    );
+    const dead = { ...copperRun, when: { all: notBoth } };
+    const changed = { ...rules, remedies: rules.remedies.map((one) => (one === copperRun ? dead : one)) };
+    expect(await isTriedForItsFaults(changed, 'changed', dead, 12)).toBe(false);
   });
 });
