@@ -66,15 +66,27 @@ const ELSEWHERE: readonly SpecialPurpose6Row[] = [
   { block: '2000::/3', rfc: 'RFC 4291', kind: 'global' },
 ];
 
-const NARROWEST_FIRST = [...SPECIAL_PURPOSE6, ...ELSEWHERE]
-  .map((row) => {
-    const range = IPv6CidrRange.fromCidr(row.block);
-    return { row, first: range.getFirst().getValue(), last: range.getLast().getValue() };
-  })
-  .sort((one, other) => (one.last - one.first < other.last - other.first ? -1 : 1));
+interface Bounds {
+  readonly row: SpecialPurpose6Row;
+  readonly first: bigint;
+  readonly last: bigint;
+}
+
+let laidOut: readonly Bounds[] | undefined;
+
+/** Worked out when first wanted: most calls never see an IPv6 address, and every start would pay for it. */
+function narrowestFirst(): readonly Bounds[] {
+  laidOut ??= [...SPECIAL_PURPOSE6, ...ELSEWHERE]
+    .map((row) => {
+      const range = IPv6CidrRange.fromCidr(row.block);
+      return { row, first: range.getFirst().getValue(), last: range.getLast().getValue() };
+    })
+    .sort((one, other) => (one.last - one.first < other.last - other.first ? -1 : 1));
+  return laidOut;
+}
 
 /** The most specific block that holds the address, if any. */
 export function specialPurpose6Row(address: Address6): SpecialPurpose6Row | undefined {
   const value = address6Value(address);
-  return NARROWEST_FIRST.find(({ first, last }) => first <= value && value <= last)?.row;
+  return narrowestFirst().find(({ first, last }) => first <= value && value <= last)?.row;
 }

@@ -61,8 +61,14 @@ export function situationOf(rules: RuleBase, state: CallState, assessed: Assessm
     passed: state.passed,
     tried,
     askedBefore: state.askedBefore,
+    revised: revisedIn(state),
     left: new Set([...state.left, ...state.kept.keys()]),
   };
+}
+
+function revisedIn({ history }: CallState): Situation['revised'] {
+  const given = history.map(({ question }) => question);
+  return new Set(given.filter((question, at) => given.indexOf(question) < at));
 }
 
 /** The next step of a call; one whose picture is back has ended. */

@@ -73,6 +73,7 @@ export function diagnosisOf(call: Call): Diagnosis {
     factors: state.factors,
     step,
     ...(state.restoredBy === undefined ? {} : { restoredBy: state.restoredBy }),
+    wasThere: state.trials.at(-1)?.wasThere === true,
   });
 }
 

@@ -1,5 +1,6 @@
 import { type Answer, isCantTell, type RawAnswer } from '../answers/answer.js';
 import { parseAnswer } from '../answers/parse-answer.js';
+import { isAway } from '../findings/silent.js';
 import { factorsWhenBack, factorsWhenStillDark } from '../ranking/after-remedy.js';
 import { explainedBy } from '../ranking/explained.js';
 import type { FindingId, PlaceId, Question, QuestionId, Remedy, RuleBase } from '../rulebase/records.js';
@@ -128,14 +129,17 @@ function tried(
   const remedy = rules.remedies.find(({ id }) => id === event.remedy);
   if (!remedy) return problem({ id: 'call.unknown-remedy', with: { remedy: event.remedy } });
   const { took, picture } = event;
+  const wasThere = isAway(rules, assessed.settled);
   const done: CallState = {
     ...state,
-    trials: [...state.trials, { remedy: remedy.id, took, picture }],
+    trials: [...state.trials, { remedy: remedy.id, took, picture, ...(wasThere ? { wasThere } : {}) }],
     tried: new Map(state.tried).set(remedy.id, knownOf(remedy, assessed.settled.facts)),
     here: placeAfter(state.here, remedy.place),
   };
   const hypotheses = assessed.model.hypotheses.map(({ id }) => id);
   if (picture === 'yes') {
+    // A picture that never went says nothing of what was done.
+    if (wasThere) return ok({ ...done, restoredBy: remedy.id });
     return ok({
       ...done,
       factors: factorsWhenBack(rules.manifest, remedy, hypotheses, state.factors),

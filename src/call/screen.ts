@@ -48,7 +48,7 @@ export function screenOf(call: Call): Screen {
     case 'ask':
       return { ...common, ...askScreen(call, step) };
     case 'read-back':
-      return { ...common, ...readBackScreen(call, step.question) };
+      return { ...common, ...readBackScreen(call, step) };
     case 'check-answers':
       return { ...common, ...checkScreen(call, step) };
     case 'spoilt-check':
@@ -115,14 +115,15 @@ function askScreen(call: Call, step: StepOf<'ask'>): Part {
   return { heading, ...questionScreen(call, question.id), why: whyLines(call, step), reads, mayPass: true };
 }
 
-function readBackScreen(call: Call, id: string): Part {
+function readBackScreen(call: Call, step: StepOf<'read-back'>): Part {
+  const { question: id, because } = step;
   const question = questionOf(call, id);
   const answer = call.state.answers.get(id);
   const words = answer ? answerInWords(question, answer.value) : '';
   return {
-    heading: say('call.read-back.heading'),
-    say: [say('call.read-back.say', { title: question.title, answer: words })],
-    why: [say('call.read-back.why')],
+    heading: say(`call.read-back.heading-${because}`),
+    say: [say(`call.read-back.say-${because}`, { title: question.title, answer: words })],
+    why: [say(`call.read-back.why-${because}`)],
     input: {
       kind: 'choice',
       choices: [

@@ -26,7 +26,7 @@ export interface Script {
     readonly question: string;
     readonly answer: RawAnswer;
   }[];
-  /** When the tool shows two answers that do not go together, and this is one of them: what it is after a second look. */
+  /** When the tool asks for a second look at an answer, alone or with another that it does not go with: what it is then. */
   readonly secondThoughts?: Readonly<Record<string, RawAnswer>>;
   readonly notes?: readonly { readonly after: string; readonly text: string }[];
   /** The call is stopped after so many events, as somebody would who has to leave. */
@@ -103,7 +103,10 @@ export async function playScript(
   return { header, events, call };
 }
 
-function respond({ step }: Call, script: Script): { readonly happening: Happening; readonly after: string } {
+function respond(
+  { step, situation }: Call,
+  script: Script,
+): { readonly happening: Happening; readonly after: string } {
   switch (step.kind) {
     case 'ask': {
       const answer = Object.hasOwn(script.answers, step.question)
@@ -115,9 +118,12 @@ function respond({ step }: Call, script: Script): { readonly happening: Happenin
       };
     }
     case 'read-back':
-      return { happening: { type: 'agreed', question: step.question }, after: `read-back:${step.question}` };
+      return {
+        happening: readBack(step.question, script, situation.revised),
+        after: `read-back:${step.question}`,
+      };
     case 'check-answers':
-      return { happening: secondLook(step.conflict, script), after: step.conflict.id };
+      return { happening: secondLook(step.conflict, script, situation.revised), after: step.conflict.id };
     case 'spoilt-check':
       return { happening: { type: 'tester-dealt', fault: step.fault, outcome: 'left' }, after: step.fault };
     case 'try': {
@@ -136,8 +142,22 @@ function respond({ step }: Call, script: Script): { readonly happening: Happenin
   }
 }
 
-function secondLook({ id, between }: Conflict, { secondThoughts = {} }: Script): Happening {
-  const question = between.find((one) => Object.hasOwn(secondThoughts, one));
+function readBack(
+  question: string,
+  { secondThoughts = {} }: Script,
+  revised: ReadonlySet<string>,
+): Happening {
+  return Object.hasOwn(secondThoughts, question) && !revised.has(question)
+    ? { type: 'answered', question, answer: secondThoughts[question] ?? null, origin: 'said' }
+    : { type: 'agreed', question };
+}
+
+function secondLook(
+  { id, between }: Conflict,
+  { secondThoughts = {} }: Script,
+  revised: ReadonlySet<string>,
+): Happening {
+  const question = between.find((one) => Object.hasOwn(secondThoughts, one) && !revised.has(one));
   if (question === undefined) return { type: 'kept', contradiction: id };
   return { type: 'answered', question, answer: secondThoughts[question] ?? null, origin: 'said' };
 }

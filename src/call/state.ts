@@ -9,6 +9,8 @@ export interface Trial {
   readonly remedy: RemedyId;
   readonly took: 'yes' | 'no' | 'cant-tell';
   readonly picture: 'yes' | 'no';
+  /** The picture was there before it was tried, too: a fault that comes and goes, and was away. */
+  readonly wasThere?: true;
 }
 
 /** Where a call stands: everything that its events say, nothing that is worked out from the rule base. */

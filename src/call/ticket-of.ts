@@ -21,13 +21,13 @@ function ticketInput(call: Call): TicketInput {
     diagnosis: diagnosisOf(call),
     head: headOf(call),
     asked: askedOf(call),
-    tried: call.state.trials.map(({ remedy: id, took, picture }) => {
+    tried: call.state.trials.map(({ remedy: id, took, picture, wasThere }) => {
       const remedy = call.rules.remedies.find((one) => one.id === id);
       return {
         remedy: id,
         title: remedy?.title ?? id,
         took,
-        picture,
+        picture: wasThere === true && picture === 'yes' ? 'there' : picture,
         leaves: remedy?.leaves ?? '',
         sums: remedy ? sumsOf(call.situation, remedy) : [],
         undo: remedy?.undo ?? '',

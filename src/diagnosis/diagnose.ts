@@ -16,19 +16,21 @@ export interface Background {
   readonly factors: Factors;
   readonly step: Step;
   readonly restoredBy?: RemedyId;
+  /** The picture was there before the last remedy, too. */
+  readonly wasThere: boolean;
 }
 
 /** Verdict, ranked causes with reasons, defects, what works, and what to do next: everything a ticket says. */
 export function diagnose(situation: Situation, background: Background): Diagnosis {
   const { rules } = situation;
-  const { step, restoredBy } = background;
+  const { step, restoredBy, wasThere } = background;
   const over = step.kind === 'end';
   const defects = defectReports(situation);
   const works = worksOf(situation);
   const ranked = rankedCauses(situation, background.factors);
-  const verdict = verdictOf(rules, ranked, defects, step, restoredBy);
+  const verdict = verdictOf(rules, ranked, defects, step, wasThere ? undefined : restoredBy);
   const plan = over ? [] : planOf(situation);
-  const watch = watchPlan(verdict);
+  const watch = restoredBy !== undefined && wasThere ? say('diagnosis.watch-away') : watchPlan(verdict);
   return {
     format: 1,
     rules: { version: rules.manifest.version, digest: background.digest },

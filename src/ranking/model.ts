@@ -1,14 +1,4 @@
-import type { Side, Stage } from '../rulebase/manifest.js';
-import type {
-  Cause,
-  CauseId,
-  Finding,
-  FindingId,
-  RuleBase,
-  Sign,
-  StageId,
-  ValueId,
-} from '../rulebase/records.js';
+import type { CauseId, Finding, FindingId, RuleBase, Sign, StageId, ValueId } from '../rulebase/records.js';
 import { spread } from './spread.js';
 
 export const NOTHING: CauseId = 'nothing-is-wrong-now';
@@ -66,13 +56,15 @@ export function modelOf(rules: RuleBase): Model {
 
 function laidOut(rules: RuleBase): Model {
   const hypotheses = hypothesesOf(rules);
-  const causes = new Map(rules.causes.map((cause) => [cause.id, cause]));
+  const own = ownSigns(rules);
   const findings = rules.findings.map((finding): [FindingId, FindingModel] => {
     const usual = new Map(Object.entries(finding.values).map(([value, { usual }]) => [value, usual]));
     // Most causes share the sign of their stage, or have none: each sign is spread once.
     const spreads = new Map<Sign | undefined, readonly number[]>();
+    const defaults = defaultsByStage(rules, finding);
+    const signs = own.get(finding.id);
     const byHypothesis = hypotheses.map((hypothesis) => {
-      const sign = signFor(rules, finding, hypothesis, causes.get(hypothesis.id));
+      const sign = signFor(rules, finding, hypothesis, signs, defaults);
       const known = spreads.get(sign) ?? spread(sign, usual, rules.manifest.words);
       spreads.set(sign, known);
       return known;
@@ -83,6 +75,20 @@ function laidOut(rules: RuleBase): Model {
   });
   const absence = absenceIn(rules, hypotheses, findings);
   return { hypotheses, findings: new Map(findings), ...(absence ? { absence } : {}) };
+}
+
+type OwnSigns = ReadonlyMap<CauseId, Sign>;
+
+/** The causes' own signs by finding: few causes have one of any finding. */
+function ownSigns({ causes }: RuleBase): ReadonlyMap<FindingId, OwnSigns> {
+  const byFinding = new Map<FindingId, Map<CauseId, Sign>>();
+  for (const { id, signs } of causes) {
+    for (const [finding, sign] of Object.entries(signs)) {
+      const known = byFinding.get(finding) ?? new Map<CauseId, Sign>();
+      byFinding.set(finding, known.set(id, sign));
+    }
+  }
+  return byFinding;
 }
 
 function absenceIn(
@@ -130,22 +136,25 @@ function signFor(
   { manifest }: RuleBase,
   finding: Finding,
   hypothesis: Hypothesis,
-  cause: Cause | undefined,
+  own: OwnSigns | undefined,
+  defaults: ReadonlyMap<StageId, Sign>,
 ): Sign | undefined {
   if (hypothesis.kind === 'nothing') return manifest.hypotheses.nothing.signs[finding.id];
-  const own = cause?.signs[finding.id];
-  if (own) return own;
-  if (!finding.defaults) return undefined;
-  const at = manifest.stages.findIndex((stage) => stage.id === hypothesis.stage);
-  return finding.defaults.find((one) => inRange(manifest.stages, at, one))?.sign;
+  return own?.get(hypothesis.id) ?? defaults.get(hypothesis.stage ?? '');
 }
 
-function inRange(
-  stages: readonly Stage[],
-  at: number,
-  range: { readonly from: StageId; readonly to: StageId; readonly side?: Side },
-): boolean {
-  const from = stages.findIndex((stage) => stage.id === range.from);
-  const to = stages.findIndex((stage) => stage.id === range.to);
-  return at >= from && at <= to && (range.side === undefined || stages[at]?.side === range.side);
+/** The first default that covers a stage is the one that counts there. */
+function defaultsByStage(
+  { manifest: { stages } }: RuleBase,
+  { defaults }: Finding,
+): ReadonlyMap<StageId, Sign> {
+  const signs = new Map<StageId, Sign>();
+  for (const { from, to, side, sign } of defaults ?? []) {
+    const first = stages.findIndex(({ id }) => id === from);
+    const last = stages.findIndex(({ id }) => id === to);
+    for (const stage of stages.slice(first, last + 1)) {
+      if (!signs.has(stage.id) && (side === undefined || stage.side === side)) signs.set(stage.id, sign);
+    }
+  }
+  return signs;
 }

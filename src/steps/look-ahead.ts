@@ -5,9 +5,10 @@ import { blur } from '../ranking/blur.js';
 import type { FindingModel } from '../ranking/model.js';
 import type { Finding, FindingId, PlaceId, Question, QuestionId } from '../rulebase/records.js';
 import { groupFor, questionOf } from './open-questions.js';
-import { greedyPlan, type Try } from './repair-plan.js';
+import type { Try } from './repair-plan.js';
 import type { Situation } from './situation.js';
 import { placeAfter, wayMinutes } from './ways.js';
+import { mendsUnseen, planOf } from './while-away.js';
 
 /** A question, or a short group of them, that together settle a finding, and what asking it is worth. */
 export interface Candidate {
@@ -43,11 +44,12 @@ export function candidates(
     const key = one.questions.map(({ id }) => id).join(' ');
     groups.set(key, [...(groups.get(key) ?? []), one]);
   }
+  const unseen = mendsUnseen(situation);
+  const minutesOf: Costs = (weights, place) => planOf(situation, unseen, weights, place, tries).minutes;
   const known = new Map<PlaceId, number>();
   /** Minutes from a place where nobody could tell: the same for every question asked there. */
   const untoldAt = (place: PlaceId): number => {
-    const minutes =
-      known.get(place) ?? greedyPlan(situation.probabilities, place, tries, situation.rules.manifest).minutes;
+    const minutes = known.get(place) ?? minutesOf(situation.probabilities, place);
     known.set(place, minutes);
     return minutes;
   };
@@ -55,7 +57,7 @@ export function candidates(
     (own) => !only || own[0]?.questions.some(({ id }) => only.has(id)),
   );
   return shortlist(situation, wanted)
-    .map((own) => weigh(situation, tries, own, open, untoldAt))
+    .map((own) => weigh(situation, minutesOf, own, open, untoldAt))
     .sort((a, b) => round(a.expected) - round(b.expected) || (a.settles < b.settles ? -1 : 1));
 }
 
@@ -100,9 +102,12 @@ function usefulGroup(situation: Situation, finding: Finding): readonly Question[
   return questions && questions.length > 0 ? questions : undefined;
 }
 
+/** Expected minutes of what would be tried, by the weights of the hypotheses and the place. */
+type Costs = (weights: ArrayLike<number>, place: PlaceId) => number;
+
 function weigh(
   situation: Situation,
-  tries: readonly Try[],
+  minutesOf: Costs,
   own: readonly Open[],
   open: readonly Open[],
   untoldAt: (place: PlaceId) => number,
@@ -116,10 +121,7 @@ function weigh(
     situation.probabilities,
     [first, second].flatMap((one) => (one ? [one.rows] : [])),
   );
-  const settled = after.reduce(
-    (sum, weights) => sum + greedyPlan(weights, place, tries, manifest).minutes,
-    0,
-  );
+  const settled = after.reduce((sum, weights) => sum + minutesOf(weights, place), 0);
   const untold = untoldAt(place);
   const { lastStage } = situation;
   const price = lastStage === undefined || questions[0]?.stage === lastStage ? 0 : manifest.subjectPrice;
@@ -233,17 +235,37 @@ function negativeEntropies(rows: Rows): Float64Array {
   return sums;
 }
 
+/** The hypotheses left out in comparing findings are together no likelier than this. */
+const LEFT_OUT = 1e-3;
+const LIVE = new WeakMap<readonly number[], Int32Array>();
+
+/** The likely hypotheses: the others, most of them late in a call, change nothing in what tells most. */
+function liveAmong(probabilities: readonly number[]): Int32Array {
+  const known = LIVE.get(probabilities);
+  if (known) return known;
+  const byChance = Int32Array.from(probabilities.keys()).sort(
+    (a, b) => (probabilities[b] ?? 0) - (probabilities[a] ?? 0) || a - b,
+  );
+  let many = 0;
+  for (let left = 1; left > LEFT_OUT && many < byChance.length; many++)
+    left -= probabilities[byChance[many] ?? 0] ?? 0;
+  const live = byChance.slice(0, many);
+  LIVE.set(probabilities, live);
+  return live;
+}
+
 /**
  * Mutual information of a finding and the hypotheses, in nats: which findings of a group are looked into.
  * Σₕ pₕ Σᵥ P′ ln P′ − Σᵥ c ln c, with c the chance of each value.
  */
 function information({ probabilities }: Situation, rows: Rows): number {
   const within = negativeEntropies(rows);
+  const live = liveAmong(probabilities);
   let total = 0;
-  for (let h = 0; h < within.length; h++) total += (probabilities[h] ?? 0) * (within[h] ?? 0);
+  for (const h of live) total += (probabilities[h] ?? 0) * (within[h] ?? 0);
   for (const row of rows) {
     let chance = 0;
-    for (let h = 0; h < row.length; h++) chance += (row[h] ?? 0) * (probabilities[h] ?? 0);
+    for (const h of live) chance += (row[h] ?? 0) * (probabilities[h] ?? 0);
     if (chance > 0) total -= chance * Math.log(chance);
   }
   return total;

@@ -5,9 +5,11 @@ import type { FindingId, Question } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
 import { canDo, groupToDecide } from './open-questions.js';
 import { type OpenRemedy, openRemedies } from './open-remedies.js';
-import { bestPlan, greedyPlan } from './repair-plan.js';
+import { bestPlan } from './repair-plan.js';
+import { secondLook } from './second-look.js';
 import { passKey, type Situation } from './situation.js';
 import type { Ending, Step } from './step.js';
+import { isWatchedFor, mendsUnseen, onlyWaits, planOf } from './while-away.js';
 
 /**
  * What to do next: end where an answer ends the call; answers that contradict each other; a spoilt check;
@@ -66,7 +68,8 @@ function openingLeft(situation: Situation): readonly Question[] {
 function readBackStep({ rules, answers, settled, left }: Situation): Step | undefined {
   for (const defect of defectsOf(rules, answers, settled)) {
     const question = defect.unconfirmed.find((id) => answers.has(id) && !left.has(`read-back:${id}`));
-    if (question !== undefined) return { kind: 'read-back', question, finding: defect.finding };
+    if (question !== undefined)
+      return { kind: 'read-back', question, finding: defect.finding, because: 'sum' };
   }
   return undefined;
 }
@@ -97,12 +100,15 @@ function soundnessStep(situation: Situation): Step | undefined {
   return undefined;
 }
 
+/** Saving less than this is no reason to make somebody look once more, in minutes; judged. */
+const WORTH_A_LOOK = 1;
+
 function cheapestStep(situation: Situation): Step {
-  const { rules, probabilities, here } = situation;
-  const open = openRemedies(situation);
+  const unseen = mendsUnseen(situation);
+  const open = openRemedies(situation).filter((one) => !unseen || !onlyWaits(one));
   const tries = open.map(({ attempt }) => attempt);
   const asking = candidates(situation, tries)[0];
-  const now = greedyPlan(probabilities, here, tries, rules.manifest).minutes;
+  const now = planOf(situation, unseen, situation.probabilities, situation.here, tries).minutes;
   const first = asking?.questions[0];
   if (asking && first && round(asking.expected) < round(now)) {
     return {
@@ -112,14 +118,23 @@ function cheapestStep(situation: Situation): Step {
       purpose: { kind: 'finding', finding: asking.settles },
     };
   }
+  // Only once something is about to be done: before that, other questions tell whether it was heard rightly.
+  const look = secondLook(
+    situation,
+    (weights, place) => planOf(situation, unseen, weights, place, tries).minutes,
+  );
+  if (look && now - look.expected > WORTH_A_LOOK)
+    return { kind: 'read-back', question: look.question, finding: look.finding, because: 'weight' };
   return repairStep(situation, open);
 }
 
 function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
   const { rules, probabilities, here } = situation;
   const tries = open.map(({ attempt }) => attempt);
-  const plan = bestPlan(probabilities, here, tries, rules.manifest);
-  const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy);
+  const plan = mendsUnseen(situation)
+    ? planOf(situation, true, probabilities, here, tries)
+    : bestPlan(probabilities, here, tries, rules.manifest);
+  const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy) ?? watching(situation);
   if (!chosen) return closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
   const gate = chosen.gate[0];
   if (gate) {
@@ -132,6 +147,10 @@ function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
     plan: plan.order.map((attempt) => attempt.remedy),
     minutes: plan.minutes,
   };
+}
+
+function watching(situation: Situation): OpenRemedy | undefined {
+  return isWatchedFor(situation) ? openRemedies(situation).find(onlyWaits) : undefined;
 }
 
 /** Before someone is sent: what was promised belongs in the ticket. */

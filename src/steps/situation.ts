@@ -25,6 +25,8 @@ export interface Situation {
   readonly tried: ReadonlySet<RemedyId>;
   /** Questions answered at least once in this call: the opening is not asked twice. */
   readonly askedBefore: ReadonlySet<QuestionId>;
+  /** Questions answered more than once: nobody is asked a third time. */
+  readonly revised: ReadonlySet<QuestionId>;
   /** Contradictions and spoilt checks that somebody has looked at and left as they are. */
   readonly left: ReadonlySet<string>;
 }

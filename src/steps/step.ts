@@ -19,7 +19,13 @@ export type Step =
         /** Whether a check was made in such a way that it tells anything. */
         | { readonly kind: 'soundness'; readonly fault: string };
     }
-  | { readonly kind: 'read-back'; readonly question: QuestionId; readonly finding: FindingId }
+  | {
+      readonly kind: 'read-back';
+      readonly question: QuestionId;
+      readonly finding: FindingId;
+      /** A sum rests on it, or the choice of what to do next hangs on it. */
+      readonly because: 'sum' | 'weight';
+    }
   | { readonly kind: 'check-answers'; readonly conflict: Conflict }
   | { readonly kind: 'spoilt-check'; readonly fault: string }
   | {

@@ -33,7 +33,8 @@ export interface Tried {
   readonly remedy: string;
   readonly title: string;
   readonly took: 'yes' | 'no' | 'cant-tell';
-  readonly picture: 'yes' | 'no';
+  /** `there`: it had been there before, too. */
+  readonly picture: 'yes' | 'there' | 'no';
   /** The state it left the site in. */
   readonly leaves: string;
   /** The sums that went with it, line by line: an address that was used, and why. */

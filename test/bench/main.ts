@@ -1,12 +1,13 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { memoryUsage } from 'node:process';
+import { argv, memoryUsage } from 'node:process';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
 import { readCases, readHoldOut } from '../cases/read-cases.js';
 import { calibrationOf, saidAtTheEnd, saidOfCases } from './calls/calibration.js';
 import { heldInWorkers } from './calls/in-workers.js';
 import { rowsOf } from './calls/rows.js';
 import { exactRatios } from './exact/ratios.js';
+import { pictureOf } from './picture.js';
 import { startUp } from './speed/start-up.js';
 import { engineTime, stepTimes } from './speed/step-time.js';
 import { copiesOf } from './speed/ten-fold.js';
@@ -16,6 +17,8 @@ import { tableOf } from './table.js';
 const MODELS = 200;
 const CALLS = Number(process.env.WHYDARK_BENCH_CALLS ?? 300);
 const SEED = 20261125;
+/** The picture that the README shows. */
+const PICTURE = 'test/bench/minutes-and-trust.svg';
 const STEPPED_CALLS = 15;
 
 /** Everything that is measured, as it is printed and written to `bench.json`. */
@@ -68,6 +71,12 @@ const results = await measured();
 mkdirSync('bench', { recursive: true });
 writeFileSync('bench/bench.json', `${JSON.stringify(results, null, 2)}\n`);
 process.stdout.write(`${tableOf(results)}\n`);
+if (argv.includes('--svg')) {
+  const { calls, calibration } = results;
+  const minutes = { clean: calls['all answers right'], noisy: calls['5 % wrong, 15 % untold'] };
+  writeFileSync(PICTURE, pictureOf({ minutes, calibration }));
+  process.stdout.write(`${PICTURE}\n`);
+}
 
 /** What `measured` gives. */
 export type Results = Awaited<ReturnType<typeof measured>>;

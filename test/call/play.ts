@@ -25,6 +25,7 @@ export const tried = (
   took: 'yes' | 'no' | 'cant-tell',
   picture: 'yes' | 'no' = 'no',
 ): CallEvent => ({ at: AT, type: 'tried', remedy, took, picture });
+export const agreed = (question: string): CallEvent => ({ at: AT, type: 'agreed', question });
 export const undone: CallEvent = { at: AT, type: 'undone' };
 export const kept = (contradiction: string): CallEvent => ({ at: AT, type: 'kept', contradiction });
 export const passedOver = (step: string): CallEvent => ({ at: AT, type: 'passed-over', step });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CallEvent } from '../../src/call/events.js';
 import { checkOf, type Input, questionScreen, type Screen, screenOf } from '../../src/call/screen.js';
-import { kept, passedOver, played, said, tried } from './play.js';
+import { agreed, kept, passedOver, played, said, tried } from './play.js';
 
 const HERE = said('at-site', 'here');
 const DARK = said('lights', 'off');
@@ -41,7 +41,7 @@ describe('a question', () => {
   });
 
   it('before a remedy says which remedy waits for it, and why', async () => {
-    const call = await played([HERE, LIT, said('account', true)]);
+    const call = await played([HERE, LIT, said('account', true), agreed('lights'), agreed('account')]);
     expect(call.step).toMatchObject({ kind: 'ask', question: 'owner-agrees', purpose: { kind: 'gate' } });
     expect(screenOf(call).why).toEqual([
       'Asked before "Title of correct-gateway" may be tried.',
@@ -123,7 +123,10 @@ describe('every other step', () => {
   });
 
   it('puts cautions before anything that can hurt', async () => {
-    const call = await played([HERE, LIT, said('account', true), said('owner-agrees', true)]);
+    const call = await played([
+      ...[HERE, LIT, said('account', true), agreed('lights'), agreed('account')],
+      said('owner-agrees', true),
+    ]);
     expect(call.step).toMatchObject({ kind: 'try', remedy: 'correct-gateway' });
     expect(screenOf(call).cautions).toEqual(['Leave mains to an electrician.']);
   });

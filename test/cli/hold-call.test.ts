@@ -45,8 +45,16 @@ const choicesOf = (put: Put | undefined): readonly string[] =>
 
 describe('a call on a terminal', () => {
   it('goes from the first question to the picture, each event kept before the next step', async () => {
-    const talk = await hold([one('here'), one('off'), one('dark'), one('no'), one('back'), one('close')]);
-    expect(kinds(talk)).toEqual(['answered', 'answered', 'tried', 'tried', 'closed']);
+    const talk = await hold([
+      one('here'),
+      one('off'),
+      one('dark'),
+      one('no'),
+      one('agrees'),
+      one('back'),
+      one('close'),
+    ]);
+    expect(kinds(talk)).toEqual(['answered', 'answered', 'tried', 'agreed', 'tried', 'closed']);
     expect(talk.closed).toBe(true);
     expect(talk.call.state.trials).toEqual([
       { remedy: 'jiggle', took: 'no', picture: 'no' },
@@ -57,6 +65,7 @@ describe('a call on a terminal', () => {
       'How to find lights.',
       'Do jiggle.',
       'Did jiggle take?',
+      'Make sure of this',
       'Do plug-in.',
     ])
       expect(talk.told).toContain(words);

@@ -7,7 +7,7 @@ import { paintFor } from '../../src/cli/paint.js';
 import { rankingText } from '../../src/cli/ranking-text.js';
 import { pathText, screenText } from '../../src/cli/show-screen.js';
 import { verdictLines } from '../../src/cli/verdict-lines.js';
-import { played, said } from '../call/play.js';
+import { agreed, played, said } from '../call/play.js';
 import { builtRules } from './built.js';
 import { PLAIN, widest } from './prompts/rendered.js';
 
@@ -18,7 +18,10 @@ const STEPS: readonly (readonly [string, readonly CallEvent[]])[] = [
   ['a remedy', [HERE, said('lights', 'off')]],
   [
     'a remedy with a caution',
-    [HERE, said('lights', 'on'), said('account', true), said('owner-agrees', true)],
+    [
+      ...[HERE, said('lights', 'on'), said('account', true), agreed('lights'), agreed('account')],
+      said('owner-agrees', true),
+    ],
   ],
   ['two answers that do not go together', [HERE, said('lights', 'off'), said('other-phone', true)]],
 ];

@@ -68,6 +68,7 @@ const TO_THE_END: readonly Answerer[] = [
   one('off'),
   one('dark'),
   one('no'),
+  one('agrees'),
   one('back'),
   one('close'),
 ];
@@ -88,6 +89,7 @@ describe('a call from beginning to end', () => {
       'answered',
       'answered',
       'tried',
+      'agreed',
       'tried',
       'closed',
     ]);

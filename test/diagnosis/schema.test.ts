@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { diagnosisOf } from '../../src/call/call.js';
 import type { CallEvent } from '../../src/call/events.js';
 import { asJson } from '../../src/cli/commands/diagnose.js';
-import { played, said, tried } from '../call/play.js';
+import { agreed, played, said, tried } from '../call/play.js';
 import { misfits } from './validator.js';
 
 const HERE = said('at-site', 'here');
@@ -32,6 +32,7 @@ const CALLS: readonly (readonly [kind: string, next: RegExp, events: readonly Ca
       DARK,
       said('socket', 'live'),
       said('account', true),
+      ...['account', 'socket', 'lights'].map(agreed),
     ],
   ],
   ['restored', /^end:/, [HERE, DARK, tried('jiggle', 'yes', 'yes')]],

@@ -34,6 +34,7 @@ export async function situationAfter(
     passed: new Set(),
     tried: new Set(),
     askedBefore: new Set(Object.keys(raw)),
+    revised: new Set(),
     left: new Set(),
     ...over,
   };

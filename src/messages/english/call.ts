@@ -28,9 +28,14 @@ export const CALL_WORDS = {
   'call.why.apart': 'It tells apart: {first} (now {firstNow}) and {second} (now {secondNow}).',
   'call.why.effect': 'If "{value}": the first {first}, the second {second}.',
   'call.why.mends': 'It would mend: {cause} (now {now}).',
-  'call.read-back.heading': 'Read this back',
-  'call.read-back.say': 'I read it back, digit by digit. {title}: {answer}. Is that what you see?',
-  'call.read-back.why': 'A sum rests on this number. Read back and agreed, the sum is proven.',
+  'call.read-back.heading-sum': 'Read this back',
+  'call.read-back.heading-weight': 'Make sure of this',
+  'call.read-back.say-weight':
+    'I want to be sure of one thing. {title}: {answer}. Please look once more. Is that so?',
+  'call.read-back.say-sum': 'I read it back, digit by digit. {title}: {answer}. Is that what you see?',
+  'call.read-back.why-sum': 'A sum rests on this number. Read back and agreed, the sum is proven.',
+  'call.read-back.why-weight':
+    'Much hangs on this one answer, and one in twenty comes out wrong. A second look costs half a minute.',
   'call.read-back.agrees': 'Yes, the same',
   'call.read-back.differs': 'No, it reads otherwise',
   'call.read-back.leave': "Can't look now, go on without",

@@ -14,4 +14,6 @@ export const DIAGNOSIS_WORDS = {
     'Nothing was looked into: this camera is of a kind that this guide does not cover.',
   'diagnosis.watch':
     'Watch the live picture for ten minutes. Ring back after the next night or the next rain, and ask whether it stayed.',
+  'diagnosis.watch-away':
+    'The picture was there all through this call, so nothing that was done is proven yet. Let somebody write down when it goes, and what else happened then. Ring back once the next such time is over.',
 } as const;

@@ -74,6 +74,7 @@ export const TICKET_WORDS = {
   'ticket.took-no': 'It did not take effect.',
   'ticket.took-cant-tell': 'Whether it took effect, nobody could tell.',
   'ticket.picture-yes': 'The picture came back.',
+  'ticket.picture-there': 'The picture was there before, and it was there afterwards.',
   'ticket.picture-no': 'The picture did not come back.',
   'ticket.leaves': 'State it was left in: {leaves}',
   'ticket.undo': 'To undo it: {undo}',

@@ -41,7 +41,8 @@ export function heldCalls(rules: RuleBase, wanted: CallsWanted): readonly Held[]
     const cause = truth.hypotheses[dice.weighted(truth.hypotheses.map(({ prior }) => prior))]?.id ?? '';
     const callers = { ...wanted, truth: correlatedSite(rules, truth, cause, dice) };
     const begun = opened(priced, model, inventCaller(rules, cause, callers, dice));
-    for (const policy of policies) held.push(hold(priced, model, begun, policy, cause));
+    for (const policy of policies)
+      held.push(hold(priced, policy.ranksByTruth ? truth : model, begun, policy, cause));
   }
   return held;
 }

@@ -1,5 +1,6 @@
+import type { RawAnswer } from '../../../src/answers/answer.js';
 import type { Model } from '../../../src/ranking/model.js';
-import type { CauseId, RuleBase } from '../../../src/rulebase/records.js';
+import type { CauseId, QuestionId, RuleBase } from '../../../src/rulebase/records.js';
 import { visitMinutes } from '../../../src/steps/ways.js';
 import { happen, type Seen, see } from './happen.js';
 import type { Opened } from './opened.js';
@@ -25,8 +26,8 @@ export interface Held extends Tally {
 const LONGEST = 300;
 
 /**
- * Holds the rest of an opened call by a policy. Contradictions are kept and spoilt checks left, as a caller
- * would who is sure of what they said. Throws where the call never ends.
+ * Holds the rest of an opened call by a policy. Of two answers that contradict each other the slip is put right, if
+ * the caller sees it; else both are kept. Spoilt checks are left. Throws where the call never ends.
  */
 export function hold(rules: RuleBase, model: Model, begun: Opened, named: NamedPolicy, cause: CauseId): Held {
   const policy = named.policyFor(begun.script);
@@ -34,7 +35,7 @@ export function hold(rules: RuleBase, model: Model, begun: Opened, named: NamedP
   for (let step = 0; step < LONGEST; step++) {
     const seen = see(rules, model, state);
     if (state.restoredBy !== undefined) return ended(seen, tally);
-    const left = leftStanding(rules, seen);
+    const left = leftStanding(rules, seen, begun);
     if (left) {
       state = left;
       continue;
@@ -45,7 +46,7 @@ export function hold(rules: RuleBase, model: Model, begun: Opened, named: NamedP
       return ended(seen, { ...tally, minutes });
     }
     tally = after(rules, tally, state.here, action);
-    state = happen(rules, seen, happeningOf(action, begun));
+    state = happen(rules, seen, happeningOf(action, begun, seen));
   }
   throw new Error(`${named.name}: a call with ${cause} never ends`);
 
@@ -62,9 +63,11 @@ export function hold(rules: RuleBase, model: Model, begun: Opened, named: NamedP
   }
 }
 
-function leftStanding(rules: RuleBase, seen: Seen): Seen['state'] | undefined {
+function leftStanding(rules: RuleBase, seen: Seen, { script }: Opened): Seen['state'] | undefined {
   const { left } = seen.situation;
   const conflict = seen.assessed.conflicts.find(({ id }) => !left.has(id));
+  const slip = conflict?.between.find((one) => correctionOf(script, one, seen) !== undefined);
+  if (slip !== undefined) return happen(rules, seen, correction(script, slip));
   if (conflict) return happen(rules, seen, { type: 'kept', contradiction: conflict.id });
   const fault = seen.assessed.settled.testerFaults.find((id) => !left.has(id));
   return fault === undefined
@@ -72,6 +75,20 @@ function leftStanding(rules: RuleBase, seen: Seen): Seen['state'] | undefined {
     : happen(rules, seen, { type: 'tester-dealt', fault, outcome: 'left' });
 }
 
+/** What a second look shows, unless it has been taken. */
+function correctionOf(
+  { secondThoughts = {} }: Opened['script'],
+  question: QuestionId,
+  { situation }: Seen,
+): RawAnswer | undefined {
+  return situation.revised.has(question) ? undefined : secondThoughts[question];
+}
+
+function correction({ secondThoughts = {} }: Opened['script'], question: QuestionId): Happening {
+  return { type: 'answered', question, answer: secondThoughts[question] ?? null, origin: 'said' };
+}
+
+type Happening = Parameters<typeof happen>[2];
 type Doing = Exclude<Action, { readonly kind: 'visit' }>;
 
 function after(rules: RuleBase, tally: Tally, here: string, action: Doing): Tally {
@@ -84,8 +101,11 @@ function after(rules: RuleBase, tally: Tally, here: string, action: Doing): Tall
   return withStep(tally, rules.manifest, here, step, action.kind === 'ask' ? 'questions' : 'remedies');
 }
 
-function happeningOf(action: Doing, { script }: Opened): Parameters<typeof happen>[2] {
-  if (action.kind === 'read-back') return { type: 'agreed', question: action.question };
+function happeningOf(action: Doing, { script }: Opened, seen: Seen): Happening {
+  if (action.kind === 'read-back') {
+    const isSlip = correctionOf(script, action.question, seen) !== undefined;
+    return isSlip ? correction(script, action.question) : { type: 'agreed', question: action.question };
+  }
   if (action.kind === 'ask') {
     const answer = script.answers[action.question] ?? null;
     return { type: 'answered', question: action.question, answer, origin: 'said' };

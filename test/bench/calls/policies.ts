@@ -16,5 +16,6 @@ export const POLICIES: readonly NamedPolicy[] = [
   { name: 'half-splitting', policyFor: () => halfSplitting },
   { name: 'list from power up', policyFor: () => bottomUp },
   { name: 'what people do', policyFor: () => whatPeopleDo },
+  { name: 'ours, told the numbers', policyFor: () => ours, ranksByTruth: true },
   { name: 'knows the cause', policyFor: knowing, knows: true },
 ];

@@ -17,5 +17,7 @@ export interface NamedPolicy {
   readonly name: string;
   /** The cause is known from the start, whatever the ranking says. */
   readonly knows?: true;
+  /** It ranks with the numbers of the world that callers come from, not with the rule base's own. */
+  readonly ranksByTruth?: true;
   readonly policyFor: (script: Script) => Policy;
 }

@@ -96,5 +96,6 @@ function situationOf(
     here,
     tried,
     askedBefore: new Set(told.keys()),
+    revised: new Set(),
   };
 }

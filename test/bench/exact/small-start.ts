@@ -19,6 +19,7 @@ export function startOf(rules: RuleBase, here: PlaceId): Situation {
     passed: new Set(),
     tried: new Set(),
     askedBefore: new Set(),
+    revised: new Set(),
     left: new Set(),
   };
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { replay } from '../../../src/call/call.js';
 import { type CallEvent, RECORD_FORMAT } from '../../../src/call/events.js';
+import { consentsOf } from '../../../src/call/rehearsal/consents.js';
 import { diceOf } from '../../../src/call/rehearsal/dice.js';
 import { inventCaller } from '../../../src/call/rehearsal/invent-caller.js';
 import { rehearse } from '../../../src/call/rehearsal/rehearse.js';
@@ -95,6 +96,41 @@ describe('a rehearsed call', () => {
     const { answers } = inventCaller(rules, 'supply-off', callers, diceOf(3));
     const later = rules.questions.filter(({ opening }) => opening === undefined);
     expect(later.every(({ id }) => answers[id] === null)).toBe(true);
+  });
+});
+
+describe('what only opens a gate', () => {
+  it('is known, with the answer that opens it, and is not what a finding asks', () => {
+    const consents = consentsOf(rules);
+    expect(consents.get('owner-agrees')).toBe(true);
+    expect(consents.get('danger-signs')).toBe(false);
+    expect(consents.has('tries-at-password')).toBe(false);
+    const telling = new Set(rules.findings.flatMap(({ asks }) => asks));
+    expect([...consents.keys()].filter((id) => telling.has(id))).toEqual([]);
+  });
+
+  it('is agreed to about as often as in the written cases', () => {
+    const callers = { truth: modelOf(rules), wrong: 0, cantTell: 0 };
+    const agreed = Array.from(
+      { length: 200 },
+      (_, seed) => inventCaller(rules, 'camera-hung', callers, diceOf(seed)).answers['owner-agrees'],
+    ).filter((one) => one === true);
+    expect(agreed.length).toBeGreaterThan(180);
+    expect(agreed.length).toBeLessThan(200);
+  });
+});
+
+describe('a slip of a caller who gets it wrong', () => {
+  it('is mostly seen at a second look, as often as the rule base says', () => {
+    const callers = { truth: modelOf(rules), wrong: 1, cantTell: 0 };
+    const { answers, secondThoughts = {} } = inventCaller(rules, 'camera-hung', callers, diceOf(5));
+    const right = inventCaller(rules, 'camera-hung', { ...callers, wrong: 0 }, diceOf(5)).answers;
+    const seen = Object.keys(secondThoughts);
+    const share = seen.length / Object.keys(answers).length;
+    expect(share).toBeGreaterThan(0.6);
+    expect(share).toBeLessThan(0.95);
+    // The first findings are thrown before the first slip is, so the truth of the opening is the same.
+    expect(secondThoughts['camera-type']).toEqual(right['camera-type']);
   });
 });
 

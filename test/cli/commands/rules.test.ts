@@ -64,11 +64,11 @@ describe('rules check', () => {
 });
 
 describe('rules compare', () => {
-  it('names what changed since 0.2 and what a record makes of it, and that 1.0 says enough', () => {
+  it('names what changed since 0.2 and what a record makes of it, and that the second number says enough', () => {
     const { status, stdout } = run(['rules', 'compare', OLD, 'rules', RECORD]);
     expect(status).toBe(0);
     expect(stdout).toContain('causes/water-in-joint: added');
-    expect(stdout).toContain('Version 0.2.0 to 1.0.0 says enough');
+    expect(stdout).toContain('Version 0.2.0 to 1.1.0 says enough');
     expect(stdout).toContain(RECORD);
   });
 

@@ -1,0 +1,67 @@
+import { isAway } from '../findings/silent.js';
+import { NOTHING } from '../ranking/model.js';
+import type { PlaceId } from '../rulebase/records.js';
+import type { OpenRemedy } from './open-remedies.js';
+import { greedyPlan, type RepairPlan, type Try } from './repair-plan.js';
+import type { Situation } from './situation.js';
+import { layoutOf } from './try-layout.js';
+import { visitMinutes } from './ways.js';
+
+/** From this probability on something is what the call is about: a cause somebody is sent for, or nothing at all. */
+const LIKELY = 0.5;
+/** Mending less than this, unseen, is not worth a change at the site; judged. */
+const WORTH_MENDING_UNSEEN = 0.2;
+
+/**
+ * A fault that comes and goes is away, and there is something to look for. Whatever is done now, the picture stays:
+ * what mended it shows only later. So one thing is done, and that the picture stays while one watches says nothing.
+ */
+export function mendsUnseen({ rules, settled, model, probabilities }: Situation): boolean {
+  const nothing = probabilities[model.hypotheses.findIndex(({ id }) => id === NOTHING)] ?? 0;
+  return isAway(rules, settled) && nothing < LIKELY;
+}
+
+/** Whether a remedy only waits: to watch whether the picture stays mends nothing. */
+export function onlyWaits({ remedy: { mends } }: OpenRemedy): boolean {
+  return mends.every(({ cause }) => cause === NOTHING);
+}
+
+/** What remedies are worth from a place, in expected minutes; `unseen`: one only, as nobody sees what it did. */
+export function planOf(
+  situation: Situation,
+  unseen: boolean,
+  weights: ArrayLike<number>,
+  place: PlaceId,
+  tries: readonly Try[],
+): RepairPlan {
+  const { manifest } = situation.rules;
+  return unseen ? oneOnly(situation, weights, place, tries) : greedyPlan(weights, place, tries, manifest);
+}
+
+function oneOnly(
+  { rules: { manifest } }: Situation,
+  weights: ArrayLike<number>,
+  place: PlaceId,
+  tries: readonly Try[],
+): RepairPlan {
+  const { from, hypothesis, share, costsFrom } = layoutOf(tries, weights.length, manifest);
+  const costs = costsFrom(place);
+  const visit = visitMinutes(manifest);
+  let alive = 0;
+  for (let h = 0; h < weights.length; h++) alive += weights[h] ?? 0;
+  let best = { minutes: alive * visit, at: -1 };
+  for (let at = 0; at < tries.length; at++) {
+    let mended = 0;
+    for (let i = from[at] ?? 0; i < (from[at + 1] ?? 0); i++)
+      mended += (weights[hypothesis[i] ?? 0] ?? 0) * (share[i] ?? 0);
+    const minutes = alive * (costs[at] ?? 0) + (alive - mended) * visit;
+    if (mended >= WORTH_MENDING_UNSEEN * alive && minutes < best.minutes) best = { minutes, at };
+  }
+  const attempt = tries[best.at];
+  return { minutes: best.minutes, order: attempt ? [attempt] : [] };
+}
+
+/** Nobody is sent for a fault that is away, unless it is known what to mend there: it is watched for. */
+export function isWatchedFor(situation: Situation): boolean {
+  return mendsUnseen(situation) && Math.max(...situation.probabilities) < LIKELY;
+}
