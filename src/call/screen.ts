@@ -122,7 +122,9 @@ function readBackScreen(call: Call, step: StepOf<'read-back'>): Part {
   const words = answer ? answerInWords(question, answer.value) : '';
   return {
     heading: say(`call.read-back.heading-${because}`),
-    say: [say(`call.read-back.say-${because}`, { title: question.title, answer: words })],
+    say: [
+      say(`call.read-back.say-${because}`, { title: question.title, prompt: question.prompt, answer: words }),
+    ],
     why: [say(`call.read-back.why-${because}`)],
     input: {
       kind: 'choice',

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { argv, memoryUsage } from 'node:process';
+import { argv } from 'node:process';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
 import { readCases, readHoldOut } from '../cases/read-cases.js';
 import { calibrationOf, saidAtTheEnd, saidOfCases } from './calls/calibration.js';
@@ -8,6 +8,7 @@ import { heldInWorkers } from './calls/in-workers.js';
 import { rowsOf } from './calls/rows.js';
 import { exactRatios } from './exact/ratios.js';
 import { pictureOf } from './picture.js';
+import { peakMemory } from './speed/memory.js';
 import { startUp } from './speed/start-up.js';
 import { engineTime, stepTimes } from './speed/step-time.js';
 import { copiesOf } from './speed/ten-fold.js';
@@ -15,7 +16,7 @@ import { tableOf } from './table.js';
 
 /** How many of each, so that the whole stays under four minutes on two cores. */
 const MODELS = 200;
-const CALLS = Number(process.env.WHYDARK_BENCH_CALLS ?? 300);
+const CALLS = Number(process.env.WHYDARK_BENCH_CALLS ?? 1000);
 const SEED = 20261125;
 /** The picture that the README shows. */
 const PICTURE = 'test/bench/minutes-and-trust.svg';
@@ -32,8 +33,8 @@ async function measured() {
     [
       wanted,
       { ...wanted, wrong: 0.05, cantTell: 0.15 },
-      { ...wanted, calls: CALLS / 2, visitFactor: 0.5 },
-      { ...wanted, calls: CALLS / 2, visitFactor: 2 },
+      { ...wanted, calls: CALLS / 4, visitFactor: 0.5 },
+      { ...wanted, calls: CALLS / 4, visitFactor: 2 },
     ],
     2,
     resolve('test/bench/calls/worker.ts'),
@@ -63,7 +64,7 @@ async function measured() {
       growthAtTenTimes: tenfold.median / steps.median,
     },
     startUp: await startUp('dist/whydark.js'),
-    peakMemoryMiB: Math.round(memoryUsage().rss / 2 ** 20),
+    memory: peakMemory('dist/whydark.js', 'transcripts-demo/19-new-router-and-a-lead-astray/record.jsonl'),
   };
 }
 

@@ -12,14 +12,14 @@ interface Shown {
     readonly growthAtTenTimes: number;
   };
   readonly startUp: { readonly version: number; readonly firstQuestion: number | undefined };
-  readonly peakMemoryMiB: number;
+  readonly memory: { readonly call: number; readonly empty: number } | undefined;
 }
 
 const fixed = (number: number | undefined, digits: number) =>
   number === undefined ? '-' : number.toFixed(digits);
 
 /** The results as one table of text, 80 columns wide. */
-export function tableOf({ ratios, calls, calibration, step, startUp, peakMemoryMiB }: Shown): string {
+export function tableOf({ ratios, calls, calibration, step, startUp, memory }: Shown): string {
   return [
     'Expected minutes over the exact optimum           mean    p95   worst  models',
     ...ratios.map(
@@ -44,7 +44,7 @@ export function tableOf({ ratios, calls, calibration, step, startUp, peakMemoryM
     `  step at ten times the rule base              ${fixed(step.growthAtTenTimes, 1)}`,
     `  whydark --version over node -e 0             ${fixed(startUp.version, 2)}`,
     `  first question over node saying it           ${fixed(startUp.firstQuestion, 2)}`,
-    `  memory of this process, MiB                  ${peakMemoryMiB}`,
+    `  peak memory of a replayed call, MiB          ${memory ? `${memory.call} (node -e 0: ${memory.empty})` : '-'}`,
   ].join('\n');
 }
 

@@ -31,7 +31,7 @@ export const CALL_WORDS = {
   'call.read-back.heading-sum': 'Read this back',
   'call.read-back.heading-weight': 'Make sure of this',
   'call.read-back.say-weight':
-    'I want to be sure of one thing. {title}: {answer}. Please look once more. Is that so?',
+    'I want to be sure of one thing. I asked: {prompt} You said: {answer}. Please look once more. Is that so?',
   'call.read-back.say-sum': 'I read it back, digit by digit. {title}: {answer}. Is that what you see?',
   'call.read-back.why-sum': 'A sum rests on this number. Read back and agreed, the sum is proven.',
   'call.read-back.why-weight':

@@ -22,6 +22,9 @@ export interface CallsWanted {
   readonly every?: number;
 }
 
+/** So many calls are enough for a policy that only shows what better numbers would bring. */
+const FEWER = 300;
+
 /** Seeds lie so far apart that calls of two benches have none in common. */
 const APART = 1_000_003;
 
@@ -42,7 +45,8 @@ export function heldCalls(rules: RuleBase, wanted: CallsWanted): readonly Held[]
     const callers = { ...wanted, truth: correlatedSite(rules, truth, cause, dice) };
     const begun = opened(priced, model, inventCaller(rules, cause, callers, dice));
     for (const policy of policies)
-      held.push(hold(priced, policy.ranksByTruth ? truth : model, begun, policy, cause));
+      if (policy.ranksByTruth !== true || call < FEWER)
+        held.push(hold(priced, policy.ranksByTruth ? truth : model, begun, policy, cause));
   }
   return held;
 }
