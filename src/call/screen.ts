@@ -2,6 +2,7 @@ import type { PathStage } from '../diagnosis/diagnosis.js';
 import { picturePath } from '../diagnosis/path.js';
 import { cautionsOf, sumsOf, visitOf } from '../diagnosis/plan.js';
 import { defectReports, worksOf } from '../diagnosis/reports.js';
+import { isAway } from '../findings/silent.js';
 import { inWords, say } from '../messages/say.js';
 import type { Question, Remedy } from '../rulebase/records.js';
 import { answerInWords } from './answer-words.js';
@@ -173,6 +174,7 @@ function spoiltScreen({ rules, situation }: Call, id: string): Part {
 function tryScreen(call: Call, step: StepOf<'try'>): Part {
   const remedy = remedyOf(call, step.remedy);
   const place = call.rules.manifest.places.find(({ id }) => id === remedy.place)?.title ?? remedy.place;
+  const isThere = isAway(call.rules, call.situation.settled);
   return {
     heading: say('call.try.heading', { title: remedy.title, place, minutes: remedy.minutes }),
     cautions: cautionsOf(call.rules, remedy),
@@ -183,8 +185,8 @@ function tryScreen(call: Call, step: StepOf<'try'>): Part {
     input: {
       kind: 'choice',
       choices: [
-        { id: 'back', title: say('call.try.back') },
-        { id: 'dark', title: say('call.try.dark') },
+        { id: 'back', title: say(isThere ? 'call.try.stays' : 'call.try.back') },
+        { id: 'dark', title: say(isThere ? 'call.try.gone' : 'call.try.dark') },
         { id: 'not-now', title: say('call.try.not-now') },
       ],
     },

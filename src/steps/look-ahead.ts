@@ -8,7 +8,7 @@ import { groupFor, questionOf } from './open-questions.js';
 import type { Try } from './repair-plan.js';
 import type { Situation } from './situation.js';
 import { placeAfter, wayMinutes } from './ways.js';
-import { mendsUnseen, planOf } from './while-away.js';
+import { mendsUnseen, quickPlan } from './while-away.js';
 
 /** A question, or a short group of them, that together settle a finding, and what asking it is worth. */
 export interface Candidate {
@@ -45,7 +45,7 @@ export function candidates(
     groups.set(key, [...(groups.get(key) ?? []), one]);
   }
   const unseen = mendsUnseen(situation);
-  const minutesOf: Costs = (weights, place) => planOf(situation, unseen, weights, place, tries).minutes;
+  const minutesOf: Costs = (weights, place) => quickPlan(situation, unseen, weights, place, tries).minutes;
   const known = new Map<PlaceId, number>();
   /** Minutes from a place where nobody could tell: the same for every question asked there. */
   const untoldAt = (place: PlaceId): number => {

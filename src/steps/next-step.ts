@@ -5,16 +5,16 @@ import type { FindingId, Question } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
 import { canDo, groupToDecide } from './open-questions.js';
 import { type OpenRemedy, openRemedies } from './open-remedies.js';
-import { bestPlan } from './repair-plan.js';
 import { secondLook } from './second-look.js';
 import { passKey, type Situation } from './situation.js';
 import type { Ending, Step } from './step.js';
-import { isWatchedFor, mendsUnseen, onlyWaits, planOf } from './while-away.js';
+import { carefulPlan, isWatchedFor, mendsUnseen, onlyWaits, quickPlan, worthTrying } from './while-away.js';
 
 /**
  * What to do next: end where an answer ends the call; answers that contradict each other; a spoilt check;
- * the opening; reading back numbers a defect rests on; whether a failed check can be relied on; then whatever leaves the fewest expected minutes
- * until the picture is back (Heckerman, Breese, Rommelse 1995).
+ * the opening; reading back numbers a defect rests on; whether a failed check can be relied on; then whatever
+ * leaves the fewest expected minutes until the picture is back (Heckerman, Breese, Rommelse 1995), with a second
+ * look at a shaky answer before something is done on the strength of it.
  */
 export function nextStep(situation: Situation): Step {
   return (
@@ -105,10 +105,10 @@ const WORTH_A_LOOK = 1;
 
 function cheapestStep(situation: Situation): Step {
   const unseen = mendsUnseen(situation);
-  const open = openRemedies(situation).filter((one) => !unseen || !onlyWaits(one));
+  const open = worthTrying(situation);
   const tries = open.map(({ attempt }) => attempt);
   const asking = candidates(situation, tries)[0];
-  const now = planOf(situation, unseen, situation.probabilities, situation.here, tries).minutes;
+  const now = quickPlan(situation, unseen, situation.probabilities, situation.here, tries).minutes;
   const first = asking?.questions[0];
   if (asking && first && round(asking.expected) < round(now)) {
     return {
@@ -121,7 +121,7 @@ function cheapestStep(situation: Situation): Step {
   // Only once something is about to be done: before that, other questions tell whether it was heard rightly.
   const look = secondLook(
     situation,
-    (weights, place) => planOf(situation, unseen, weights, place, tries).minutes,
+    (weights, place) => quickPlan(situation, unseen, weights, place, tries).minutes,
   );
   if (look && now - look.expected > WORTH_A_LOOK)
     return { kind: 'read-back', question: look.question, finding: look.finding, because: 'weight' };
@@ -129,11 +129,8 @@ function cheapestStep(situation: Situation): Step {
 }
 
 function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
-  const { rules, probabilities, here } = situation;
   const tries = open.map(({ attempt }) => attempt);
-  const plan = mendsUnseen(situation)
-    ? planOf(situation, true, probabilities, here, tries)
-    : bestPlan(probabilities, here, tries, rules.manifest);
+  const plan = carefulPlan(situation, tries);
   const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy) ?? watching(situation);
   if (!chosen) return closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
   const gate = chosen.gate[0];

@@ -1,8 +1,9 @@
 import type { KitId, QuestionId, Remedy, Who } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
 import { openRemedies } from './open-remedies.js';
-import { bestPlan, chanceOf, greedyPlan } from './repair-plan.js';
+import { chanceOf, greedyPlan } from './repair-plan.js';
 import type { Situation } from './situation.js';
+import { carefulPlan, mendsUnseen, quickPlan, worthTrying } from './while-away.js';
 
 export interface RepairOrder {
   readonly remedies: readonly Remedy[];
@@ -12,9 +13,11 @@ export interface RepairOrder {
 
 /** What to try now, in order, before someone is sent. */
 export function repairOrder(situation: Situation): RepairOrder {
-  const open = openRemedies(situation);
-  const tries = open.map(({ attempt }) => attempt);
-  const plan = bestPlan(situation.probabilities, situation.here, tries, situation.rules.manifest);
+  const open = worthTrying(situation);
+  const plan = carefulPlan(
+    situation,
+    open.map(({ attempt }) => attempt),
+  );
   const remedies = plan.order.flatMap(
     ({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? [],
   );
@@ -23,8 +26,9 @@ export function repairOrder(situation: Situation): RepairOrder {
 
 /** Of these questions, those that would now save more minutes than they take: worth asking, if not the best. */
 export function worthAsking(situation: Situation, among: ReadonlySet<QuestionId>): readonly QuestionId[] {
-  const tries = openRemedies(situation).map(({ attempt }) => attempt);
-  const now = greedyPlan(situation.probabilities, situation.here, tries, situation.rules.manifest).minutes;
+  const { probabilities, here } = situation;
+  const tries = worthTrying(situation).map(({ attempt }) => attempt);
+  const now = quickPlan(situation, mendsUnseen(situation), probabilities, here, tries).minutes;
   return candidates(situation, tries, among)
     .filter(({ expected }) => round(expected) < round(now))
     .flatMap(({ questions }) => questions.map(({ id }) => id));

@@ -1,8 +1,8 @@
 import { isAway } from '../findings/silent.js';
 import { NOTHING } from '../ranking/model.js';
 import type { PlaceId } from '../rulebase/records.js';
-import type { OpenRemedy } from './open-remedies.js';
-import { greedyPlan, type RepairPlan, type Try } from './repair-plan.js';
+import { type OpenRemedy, openRemedies } from './open-remedies.js';
+import { bestPlan, greedyPlan, type RepairPlan, type Try } from './repair-plan.js';
 import type { Situation } from './situation.js';
 import { layoutOf } from './try-layout.js';
 import { visitMinutes } from './ways.js';
@@ -26,8 +26,8 @@ export function onlyWaits({ remedy: { mends } }: OpenRemedy): boolean {
   return mends.every(({ cause }) => cause === NOTHING);
 }
 
-/** What remedies are worth from a place, in expected minutes; `unseen`: one only, as nobody sees what it did. */
-export function planOf(
+/** A quick plan from a place, by these weights; `unseen`: of one remedy only, as nobody sees what it did. */
+export function quickPlan(
   situation: Situation,
   unseen: boolean,
   weights: ArrayLike<number>,
@@ -59,6 +59,20 @@ function oneOnly(
   }
   const attempt = tries[best.at];
   return { minutes: best.minutes, order: attempt ? [attempt] : [] };
+}
+
+/** What may be tried now. To watch comes last while something is mended unseen: that the picture stays says nothing. */
+export function worthTrying(situation: Situation): readonly OpenRemedy[] {
+  const open = openRemedies(situation);
+  return mendsUnseen(situation) ? open.filter((one) => !onlyWaits(one)) : open;
+}
+
+/** The plan that is acted on: as good as it can be had in the time of a step. */
+export function carefulPlan(situation: Situation, tries: readonly Try[]): RepairPlan {
+  const { probabilities, here, rules } = situation;
+  return mendsUnseen(situation)
+    ? oneOnly(situation, probabilities, here, tries)
+    : bestPlan(probabilities, here, tries, rules.manifest);
 }
 
 /** Nobody is sent for a fault that is away, unless it is known what to mend there: it is watched for. */

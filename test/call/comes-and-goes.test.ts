@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { diagnosisOf, replay } from '../../src/call/call.js';
 import { type CallEvent, RECORD_FORMAT } from '../../src/call/events.js';
+import { screenOf } from '../../src/call/screen.js';
 import { ticketOf } from '../../src/call/ticket-of.js';
 import { VERSION } from '../../src/call/version.js';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
@@ -39,6 +40,20 @@ describe('a remedy while the picture is there anyway', () => {
     expect(verdict.kind).not.toBe('nothing');
     expect(watch).toContain('write down when it goes');
     expect(ticketOf(done)).toContain('The picture was there before, and it was there afterwards.');
+  });
+
+  it('is not asked whether it brought the picture back', async () => {
+    const sure = ['camera-type', 'when-dark', 'exact-screen'].map(
+      (question): CallEvent => ({ at, type: 'agreed', question }),
+    );
+    const titles = async (events: readonly CallEvent[]) => {
+      const call = await callAfter(events);
+      const step = { kind: 'try', remedy: 'plug-anew', plan: [], minutes: 1 } as const;
+      const { input } = screenOf({ ...call, step });
+      return 'choices' in input ? input.choices.map(({ title }) => title) : [];
+    };
+    expect(await titles([...AWAY, ...sure])).toContain('Done, and the picture is still there');
+    expect(await titles([...THERE, ...sure])).toContain('Done, and the picture is back');
   });
 
   it('restores where the picture was gone', async () => {

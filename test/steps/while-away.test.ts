@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RuleBase } from '../../src/rulebase/records.js';
 import { nextStep } from '../../src/steps/next-step.js';
+import { repairOrder } from '../../src/steps/orders.js';
 import { mendsUnseen } from '../../src/steps/while-away.js';
 import { cause, finding, is, oneOf, question, remedy, ruleBase } from '../ranking/literals.js';
 import { situationAfter } from './situations.js';
@@ -61,6 +62,13 @@ describe('a fault that comes and goes, and is away', () => {
     };
     const step = nextStep(await situationAfter(unclear, untold, { left: new Set(['read-back:seen']) }));
     expect(step).toMatchObject({ kind: 'try', remedy: 'watch' });
+  });
+
+  it('has a plan of that one thing only, for the ticket too', async () => {
+    const rain = await situationAfter(rules, { seen: 'there', when: 'rain' }, {}, 'agreed');
+    expect(repairOrder(rain).remedies.map(({ id }) => id)).toEqual(['joint']);
+    const gone = await situationAfter(rules, { seen: 'dark', when: 'rain' }, {}, 'agreed');
+    expect(repairOrder(gone).remedies.map(({ id }) => id)).toContain('lamp');
   });
 
   it('has somebody sent where it is known what to mend, and nobody there can', async () => {

@@ -49,6 +49,8 @@ export const CALL_WORDS = {
   'call.spoilt.left': "Can't be put right, go on without this check",
   'call.try.heading': 'Try this: {title} ({place}, about {minutes} min)',
   'call.try.back': 'Done, and the picture is back',
+  'call.try.stays': 'Done, and the picture is still there',
+  'call.try.gone': 'Done, and the picture went away',
   'call.try.dark': 'Done, still no picture',
   'call.try.not-now': "Can't be done, show something else",
   'call.took.heading': 'Did it take?',
