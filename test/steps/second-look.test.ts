@@ -56,7 +56,15 @@ describe('a second look at one answer', () => {
   });
 
   it('is worth what Bayes makes of it, worked out by hand', async () => {
-    const situation = await situationAfter(rules, { light: 'dark' });
+    // Priors and signs unlike each other: where they mirror, mistakes cancel out.
+    const uneven = {
+      ...rules,
+      causes: [
+        cause('account', { signs: { 'by-light': { dark: 'seldom' } }, prior: 70 }),
+        cause('supply', { signs: { 'by-light': { dark: 'mostly' } }, prior: 30 }),
+      ],
+    };
+    const situation = await situationAfter(uneven, { light: 'dark' });
     const look = secondLook(situation, hangsOnTheLeader);
     const rate = rules.manifest.reliability.said.choice;
     const dark = situation.model.findings.get('by-light')?.shares[1] ?? [];

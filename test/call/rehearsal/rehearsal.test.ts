@@ -109,6 +109,15 @@ describe('what only opens a gate', () => {
     expect([...consents.keys()].filter((id) => telling.has(id))).toEqual([]);
   });
 
+  it('is none where a finding asks for it as well', () => {
+    const [finding, ...others] = rules.findings;
+    if (!finding) throw new Error('a finding');
+    const asking = { ...finding, asks: [...finding.asks, 'owner-agrees'] };
+    const consents = consentsOf({ ...rules, findings: [asking, ...others] });
+    expect(consents.has('owner-agrees')).toBe(false);
+    expect(consents.has('lights-noted')).toBe(true);
+  });
+
   it('is agreed to about as often as in the written cases', () => {
     const callers = { truth: modelOf(rules), wrong: 0, cantTell: 0 };
     const agreed = Array.from(
