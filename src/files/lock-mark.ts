@@ -1,23 +1,47 @@
-import { closeSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, linkSync, openSync, readFileSync, rmSync, writeFileSync, writeSync } from 'node:fs';
 import { codeOf, faultOf } from './faults.js';
 import type { Holder } from './process-marks.js';
 
-/** Makes the mark with O_EXCL. False when it is there already; one that cannot be written whole is removed. */
+/** Codes of link() where the file system has none: EPERM in POSIX.1-2017, the others as seen on network drives. */
+const WITHOUT_LINKS: ReadonlySet<string> = new Set(['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK']);
+
+/**
+ * Makes the mark, whole or not at all: written beside its place and linked to it, since a reader who finds
+ * it empty would take its maker for dead. False when there is one already.
+ */
 export function makeMark(mark: string, words: string): boolean {
+  const draft = `${mark}.${process.pid}`;
   try {
-    const file = openSync(mark, 'wx', 0o600);
-    try {
-      writeSync(file, words);
-    } catch (error) {
-      rmSync(mark, { force: true });
-      throw error;
-    } finally {
-      closeSync(file);
-    }
+    writeFileSync(draft, words, { mode: 0o600 });
+    putInPlace(draft, mark, words);
     return true;
   } catch (error) {
     if (codeOf(error) === 'EEXIST') return false;
     throw faultOf(error, mark);
+  } finally {
+    rmSync(draft, { force: true });
+  }
+}
+
+/** Not every file system has links (FAT on a stick, some network drives): the mark is written there itself. */
+function putInPlace(draft: string, mark: string, words: string): void {
+  try {
+    linkSync(draft, mark);
+  } catch (error) {
+    if (!WITHOUT_LINKS.has(codeOf(error) ?? '')) throw error;
+    writeNew(mark, words);
+  }
+}
+
+function writeNew(mark: string, words: string): void {
+  const file = openSync(mark, 'wx', 0o600);
+  try {
+    writeSync(file, words);
+  } catch (error) {
+    rmSync(mark, { force: true });
+    throw error;
+  } finally {
+    closeSync(file);
   }
 }
 

@@ -10,9 +10,13 @@ export type Release = () => void;
 /** A taker who clears a dead mark holds a mark of its own meanwhile; that one may be dead too, and so on. */
 const DEEPEST = 3;
 
+/** How often a mark may be gone again before it could be read. Each time, another one has let go of it. */
+const TRIES = 50;
+
 /**
- * Marks a record as open in this process: the file `<path>.lock`, made with O_EXCL, that names the holder.
- * The mark of a process that has ended is taken over. Throws a MachineFault while another one holds it.
+ * Marks a record as open in this process: the file `<path>.lock`, which names the holder and which only one
+ * can make. The mark of a process that has ended is taken over. Throws a MachineFault while another one
+ * holds it.
  */
 export function lock(path: string): Release {
   return take(path, `${path}.lock`, 0);
@@ -20,7 +24,30 @@ export function lock(path: string): Release {
 
 function take(path: string, mark: string, depth: number): Release {
   const mine = JSON.stringify(thisProcess());
-  if (!makeMark(mark, mine)) takeOver(path, mark, mine, depth);
+  for (let tries = 0; tries < TRIES; tries += 1) {
+    if (makeMark(mark, mine)) return releaseOf(mark, mine);
+    const theirs = settledMark(mark);
+    if (theirs === undefined) continue;
+    const holder = holderOf(theirs);
+    if (holder !== undefined && stateOf(holder) !== 'ended') throw busy(path, mark, holder);
+    if (depth === DEEPEST) break;
+    if (takeOver(path, mark, theirs, mine, depth)) return releaseOf(mark, mine);
+  }
+  throw busy(path, mark, undefined);
+}
+
+/** Only the holder of the inner mark removes a dead one: two takers could else remove each other's new mark. */
+function takeOver(path: string, mark: string, theirs: string, mine: string, depth: number): boolean {
+  const release = take(path, `${mark}.lock`, depth + 1);
+  try {
+    if (readMark(mark) === theirs) attempt(mark, () => rmSync(mark, { force: true }));
+    return makeMark(mark, mine);
+  } finally {
+    release();
+  }
+}
+
+function releaseOf(mark: string, mine: string): Release {
   let held = true;
   return () => {
     if (held) removeOwn(mark, mine);
@@ -33,21 +60,6 @@ function removeOwn(mark: string, mine: string): void {
     if (readMark(mark) === mine) rmSync(mark, { force: true });
   } catch {
     // A mark that stays is taken over once this process has ended.
-  }
-}
-
-/** Only the holder of the inner mark removes a dead one: two takers could else remove each other's new mark. */
-function takeOver(path: string, mark: string, mine: string, depth: number): void {
-  const theirs = settledMark(mark);
-  const holder = holderOf(theirs);
-  if (holder !== undefined && stateOf(holder) !== 'ended') throw busy(path, mark, holder);
-  if (depth === DEEPEST) throw busy(path, mark, undefined);
-  const release = take(path, `${mark}.lock`, depth + 1);
-  try {
-    if (readMark(mark) === theirs) attempt(mark, () => rmSync(mark, { force: true }));
-    if (!makeMark(mark, mine)) throw busy(path, mark, holderOf(settledMark(mark)));
-  } finally {
-    release();
   }
 }
 

@@ -8,13 +8,18 @@ import { thisProcess } from '../../src/files/process-marks.js';
 import { faultFrom } from './sample.js';
 import { temporaryFolder } from './temporary.js';
 
-/** Done once, right after the mark was read for the first time. */
-const meanwhile = vi.hoisted(() => ({ happens: () => {} }));
+/** Done once, right after the mark was read for the first time; and how many marks are let go of before that. */
+const meanwhile = vi.hoisted(() => ({ happens: () => {}, letGo: 0 }));
 
 vi.mock('../../src/files/lock-mark.js', async (original) => {
   const marks = await original<typeof LockMark>();
   return {
     ...marks,
+    makeMark: (mark: string, words: string) => {
+      const gone = meanwhile.letGo > 0;
+      if (gone) meanwhile.letGo -= 1;
+      return gone ? false : marks.makeMark(mark, words);
+    },
     settledMark: (mark: string) => {
       const words = marks.settledMark(mark);
       meanwhile.happens();
@@ -34,4 +39,12 @@ test('does not remove the mark of one who took over first, between the look and 
     sentence: { id: 'files.record-busy', with: { pid: process.ppid } },
   });
   expect(readFileSync(`${path}.lock`, 'utf8')).toBe(winner);
+});
+
+test.each([1, 8])('takes a record that others let go of between the try and the look, %i times', (times) => {
+  const path = join(temporaryFolder(), 'call.jsonl');
+  meanwhile.letGo = times;
+  const release = lock(path);
+  expect(readFileSync(`${path}.lock`, 'utf8')).toBe(JSON.stringify(thisProcess()));
+  release();
 });
