@@ -6,6 +6,7 @@ const KEYS = {
   back: 'b',
   change: 'c',
   note: 'n',
+  paste: 'p',
   why: 'w',
   how: 'h',
   other: 'o',

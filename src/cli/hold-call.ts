@@ -25,6 +25,8 @@ export interface Session {
   readonly now: () => string;
   /** The text of an article or a how-to, as markdown; `undefined` where it is not there. */
   readonly read?: (file: string) => string | undefined;
+  /** Waits for a text to be pasted; `undefined` where none came. Where this is missing nothing can be pasted. */
+  readonly pasted?: () => Promise<string | undefined>;
 }
 
 /** How holding a call ended: closed for good, or left open for another time. */
@@ -39,7 +41,11 @@ export async function holdCall(session: Session, start: Call): Promise<Held> {
   while (call.state.closed === undefined) {
     const screen = screenOf(call);
     tell(session, screenText(screen, session.terminal.paint, session.terminal.output.columns));
-    const reply = await session.ask(screen.input, commandsAt(commandsFor(screen, call)), wrongFor(call));
+    const reply = await session.ask(
+      screen.input,
+      commandsAt(commandsFor(session, screen, call)),
+      wrongFor(call),
+    );
     const outcome = await outcomeOf(session, call, screen, reply);
     if (outcome === 'left') return { call, closed: false };
     for (const happening of outcome) call = await happen(session, call, happening);
@@ -47,11 +53,13 @@ export async function holdCall(session: Session, start: Call): Promise<Held> {
   return { call, closed: true };
 }
 
-function commandsFor(screen: Screen, call: Call): readonly CommandId[] {
+function commandsFor({ pasted }: Session, screen: Screen, call: Call): readonly CommandId[] {
   const ids: CommandId[] = [];
   if (call.step.kind === 'ask') ids.push('cant-tell');
   if (call.state.events.length > 0) ids.push('back', 'change');
-  ids.push('note', 'why');
+  ids.push('note');
+  if (pasted && (call.step.kind === 'ask' || call.step.kind === 'read-back')) ids.push('paste');
+  ids.push('why');
   if (screen.reads.length > 0) ids.push('how');
   if (screen.mayPass) ids.push('other');
   return [...ids, 'view', 'stop'];
@@ -147,6 +155,8 @@ async function commandOutcome(session: Session, call: Call, screen: Screen, id: 
       return chooseAnswer(session, call);
     case 'note':
       return takeNote(session);
+    case 'paste':
+      return pasteOutcome(session, call);
     case 'why':
       tell(session, rankingText(call, session.terminal.paint, session.terminal.output.columns));
       return [];
@@ -207,6 +217,20 @@ async function changeAnswer(session: Session, call: Call, id: string): Promise<O
   );
   if (reply.kind !== 'command') return [answered(id, rawOf(reply))];
   return reply.id === 'cant-tell' ? [answered(id, null)] : [];
+}
+
+async function pasteOutcome(session: Session, call: Call): Promise<Outcome> {
+  const text = await session.pasted?.();
+  if (text === undefined) {
+    tell(session, say('paste.nothing-came'));
+    return [];
+  }
+  const { ask, terminal } = session;
+  const desk = { ask, tell: (words: string) => tell(session, words), columns: terminal.output.columns };
+  // Loaded when wanted: few calls paste anything, and every start would pay for it.
+  const { takePaste } = await import('./take-paste.js');
+  const event = await takePaste(desk, call, text);
+  return event ? [event] : [];
 }
 
 async function takeNote(session: Session): Promise<Outcome> {

@@ -17,6 +17,7 @@ const COMMANDS = {
   ticket: async () => (await import('./commands/ticket.js')).ticket,
   rules: async () => (await import('./commands/rules.js')).rules,
   reckon: async () => (await import('./commands/reckon.js')).reckon,
+  read: async () => (await import('./commands/read.js')).readText,
   article: async () => (await import('./commands/article.js')).article,
 } satisfies Readonly<Record<string, () => Promise<Command>>>;
 

@@ -21,6 +21,8 @@ export interface Desk {
   readonly home: string;
   /** The text of an article or a how-to, as markdown; `undefined` where it is not there. */
   readonly read?: (file: string) => string | undefined;
+  /** Waits for a text to be pasted. */
+  readonly pasted?: () => Promise<string | undefined>;
 }
 
 /**

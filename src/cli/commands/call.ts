@@ -5,6 +5,7 @@ import { askOn, type Terminal } from '../ask.js';
 import { rulesFor } from '../load-rules.js';
 import type { Options } from '../options.js';
 import { paintFor } from '../paint.js';
+import { pastedText } from '../prompts/pasted-text.js';
 import { talk } from '../talk.js';
 
 /** Reads the articles that the build brought along, each when it is asked for. */
@@ -39,5 +40,6 @@ export async function call(options: Options): Promise<number> {
     env: process.env,
     home: homedir(),
     read: articleReader(),
+    pasted: () => pastedText(terminal),
   });
 }

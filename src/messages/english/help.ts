@@ -31,6 +31,18 @@ Lists every question: its id, the words to say, and what it can be answered
 with.
 
 Example: whydark questions --json`,
+  'help.read': `whydark read FILE [--json]
+
+Says what is understood of a pasted text: the output of ipconfig, ping, arp and
+their like on Windows, macOS and Linux, in any language, or the numbers of a
+network page as somebody typed them. FILE may hold several, in any order, with
+anything between them; - reads standard input. Passwords, keys, host and user
+names are left out. In a call, p takes a text the same way and fills the answers
+in.
+
+  --json   as JSON (format 1), with what a question could read
+
+Example: ip addr | whydark read -`,
   'help.replay': `whydark replay RECORD [--json] [--rules DIR]
 
 Plays a call record again, step by step, and says where it ends. Changes

@@ -1,0 +1,42 @@
+import type { Line, Parser, Taken } from '../parser.js';
+import { devicesOf } from '../retyped/devices.js';
+import { lookAt } from '../retyped/look.js';
+import { LONGEST_GAP, mayHold, runFrom, tells } from '../retyped/run.js';
+
+/** What people type off the network page of a phone, a camera or a router, in whatever words and order. */
+export const retyped: Parser = {
+  name: 'retyped',
+  source: 'from memory of such pages; the words for mask, gateway and prefix of each language were looked up',
+  readsLeftovers: true,
+  claims: (lines, from) => {
+    let behind = from;
+    for (let at = from; at < lines.length; at++) {
+      const line = lines[at];
+      if (line === undefined || !mayHold(line) || !tells(lookAt(line))) continue;
+      const start = startOf(lines, behind, at);
+      const { entries, end } = runFrom(lines, start);
+      if (devicesOf(entries).adapters.length > 0) return start;
+      // The lines of a run that tells too little are not looked at again one by one.
+      behind = Math.max(end, at + 1);
+      at = behind - 1;
+    }
+    return -1;
+  },
+  take: (lines, from): Taken => {
+    const { adapters, lines: understood } = devicesOf(runFrom(lines, from).entries);
+    return { seen: { adapters }, lines: understood };
+  },
+};
+
+/** Headings and words for values stand a few lines above the first value. */
+function startOf(lines: readonly Line[], from: number, first: number): number {
+  let start = first;
+  for (let at = first - 1; at >= from && at >= first - LONGEST_GAP; at--) {
+    const line = lines[at];
+    if (line === undefined || line.text === '') continue;
+    const looked = lookAt(line);
+    if (looked.isTalk) break;
+    if (looked.heading !== undefined || looked.label !== undefined || looked.called !== undefined) start = at;
+  }
+  return start;
+}
