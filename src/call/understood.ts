@@ -29,10 +29,12 @@ function adapterLine(adapter: Adapter): string {
   const values = [...valuesOf(adapter), ...(line === undefined ? [] : [say('paste.line', { line })])]
     .join(', ')
     .replace(', (', ' (');
-  const filling = { owner: say(`paste.owner-${owner}`), values };
-  return name === ''
-    ? say('paste.adapter-nameless', filling)
-    : say('paste.adapter', { ...filling, name: `"${name}"` });
+  const whose = say(`paste.owner-${owner}`);
+  if (name === '') return say('paste.adapter-nameless', { owner: whose, values });
+  // A retyped camera often calls itself one.
+  if (name.toLowerCase().startsWith(whose.toLowerCase()))
+    return say('paste.adapter-nameless', { owner: nameOf(adapter), values });
+  return say('paste.adapter', { owner: whose, name: nameOf(adapter), values });
 }
 
 function valuesOf({

@@ -1,8 +1,7 @@
-import { parseAnswer } from '../answers/parse-answer.js';
 import { nameOf } from '../call/adapter-name.js';
-import { answerInWords } from '../call/answer-words.js';
 import type { Call } from '../call/call.js';
-import type { CallEvent, PastedAnswer } from '../call/events.js';
+import type { CallEvent } from '../call/events.js';
+import { filledLines } from '../call/filled.js';
 import { type AboutPaste, answersFrom, cameraOf, pasteEvent } from '../call/from-paste.js';
 import { understood } from '../call/understood.js';
 import { type Paste, readPaste } from '../intake/paste.js';
@@ -45,8 +44,14 @@ async function aboutPaste({ ask, tell }: PasteDesk, paste: Paste): Promise<About
     adapter.owner === 'computer' ? [{ adapter, index }] : [],
   );
   const chosen = paste.way.adapter === undefined ? {} : { adapter: paste.way.adapter };
-  tell(say('paste.here'));
-  const ids = own.length > 1 ? (['yes', 'other', 'no', 'none'] as const) : (['yes', 'no', 'none'] as const);
+  // What a phone or a camera says of itself needs no question whose place it comes from.
+  const isOfComputer = own.length > 0 || saysOfPlace(paste);
+  tell(say(isOfComputer ? 'paste.here' : 'paste.take'));
+  const ids = !isOfComputer
+    ? (['take', 'none'] as const)
+    : own.length > 1
+      ? (['yes', 'other', 'no', 'none'] as const)
+      : (['yes', 'no', 'none'] as const);
   const reply = await ask(
     { kind: 'choice', choices: ids.map((id) => ({ id, title: say(`paste.here-${id}`) })) },
     [],
@@ -54,27 +59,16 @@ async function aboutPaste({ ask, tell }: PasteDesk, paste: Paste): Promise<About
   const picked = reply.kind === 'one' ? reply.id : 'none';
   if (picked === 'none') return undefined;
   if (picked === 'no') return { isHere: false };
-  if (picked === 'yes') return { isHere: true, ...chosen };
+  if (picked === 'yes' || picked === 'take') return { isHere: true, ...chosen };
   tell(say('paste.which'));
   const choices = own.map(({ adapter, index }) => ({ id: String(index), title: nameOf(adapter) }));
   const which = await ask({ kind: 'choice', choices }, []);
   return which.kind === 'one' ? { isHere: true, adapter: Number(which.id) } : undefined;
 }
 
-function filledLines(rules: Call['rules'], answers: readonly PastedAnswer[]): readonly string[] {
-  if (answers.length === 0) return [say('paste.filled-none')];
-  const filled = answers.flatMap(({ question: id, answer, line }) => {
-    const question = rules.questions.find((one) => one.id === id);
-    const parsed = question && parseAnswer(question, answer);
-    return question && parsed?.ok
-      ? [
-          say('paste.filled-one', {
-            title: question.title,
-            answer: answerInWords(question, parsed.value),
-            line,
-          }),
-        ]
-      : [];
-  });
-  return [say('paste.filled'), ...filled.map((line) => `  ${line}`)];
+/** Whether a text holds what a computer sends and hears, beside what devices say of themselves. */
+function saysOfPlace({ reading: { seen } }: Paste): boolean {
+  return [seen.pings, seen.traces, seen.routes, seen.neighbours, seen.ports, seen.arps, seen.lookups].some(
+    (found) => found.length > 0,
+  );
 }

@@ -164,6 +164,7 @@ export const SMALL: RuleBase = {
 export const SMALL_NAMES: CodeNames = {
   sums: ['a-topic', 'address-kind', 'same-address'],
   topics: new Map([['a-topic', new Set(['address'])]]),
+  observations: new Map([['adapter.address', 'address']]),
 };
 
 /** The same as files; a fresh copy each time. */

@@ -3,11 +3,11 @@ import { understood } from '../../call/understood.js';
 import { readBytes } from '../../files/input.js';
 import { observationsIn } from '../../intake/observations.js';
 import { readPaste } from '../../intake/paste.js';
+import { plain } from '../../intake/plain-seen.js';
 import { textOf } from '../../intake/text-of.js';
 import { foundText } from '../found-text.js';
 import { type Options, oneFile } from '../options.js';
 import { EXIT } from '../run.js';
-import { plain } from './plain-seen.js';
 
 /** `whydark read FILE|- [--json]`: what is understood of a pasted text. */
 export async function readText(options: Options): Promise<number> {

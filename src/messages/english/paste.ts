@@ -57,6 +57,8 @@ export const PASTE_WORDS = {
   'paste.dropped': 'Left out before anything is kept: {count} passwords, keys or names.',
   'paste.say': 'Paste the text now. Then press Ctrl-D, or Enter twice. Esc leaves it.',
   'paste.here': 'Is that computer at the place of the camera?',
+  'paste.take': 'Take these values for this call?',
+  'paste.here-take': 'Yes, take them',
   'paste.here-yes': 'Yes, take what it says',
   'paste.here-no': 'No, it is elsewhere: leave out what it says of itself',
   'paste.here-other': 'Yes, but another adapter leads to the camera',

@@ -1,7 +1,7 @@
-import type { Seen } from '../../intake/seen.js';
-import { type Address, showAddress } from '../../values/address.js';
-import { type Address6, showAddress6 } from '../../values/address6.js';
-import { type Mask, showMask } from '../../values/mask.js';
+import { type Address, showAddress } from '../values/address.js';
+import { type Address6, showAddress6 } from '../values/address6.js';
+import { type Mask, showMask } from '../values/mask.js';
+import type { Seen } from './seen.js';
 
 /** What was seen, with addresses and masks as they are written. */
 export function plain(seen: Seen): unknown {
