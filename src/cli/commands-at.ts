@@ -7,6 +7,7 @@ const KEYS = {
   change: 'c',
   note: 'n',
   paste: 'p',
+  here: 'r',
   why: 'w',
   how: 'h',
   other: 'o',

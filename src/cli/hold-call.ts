@@ -9,13 +9,14 @@ import { terminalText } from '../knowledge/terminal.js';
 import { inWords, say } from '../messages/say.js';
 import type { Ask, Terminal } from './ask.js';
 import { type CommandId, commandsAt } from './commands-at.js';
+import type { Eyes } from './look-here.js';
 import { lines } from './paint.js';
 import type { Reply } from './prompts/reply.js';
 import { rankingText } from './ranking-text.js';
 import { pathText, screenText } from './show-screen.js';
 
 /** An event without its time. */
-type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
+export type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
 
 /** A call being held on a terminal. */
 export interface Session {
@@ -27,6 +28,8 @@ export interface Session {
   readonly read?: (file: string) => string | undefined;
   /** Waits for a text to be pasted; `undefined` where none came. Where this is missing nothing can be pasted. */
   readonly pasted?: () => Promise<string | undefined>;
+  /** How this computer is looked at, where it may stand on the site. */
+  readonly eyes?: () => Promise<Eyes>;
 }
 
 /** How holding a call ended: closed for good, or left open for another time. */
@@ -36,8 +39,8 @@ export interface Held {
 }
 
 /** Holds a call from where it stands until it is closed or left. Each event is on the disk before the next step. */
-export async function holdCall(session: Session, start: Call): Promise<Held> {
-  let call = start;
+export async function holdCall(session: Session, start: Call, first?: Happening): Promise<Held> {
+  let call = first === undefined ? start : await happen(session, start, first);
   while (call.state.closed === undefined) {
     const screen = screenOf(call);
     tell(session, screenText(screen, session.terminal.paint, session.terminal.output.columns));
@@ -53,12 +56,15 @@ export async function holdCall(session: Session, start: Call): Promise<Held> {
   return { call, closed: true };
 }
 
-function commandsFor({ pasted }: Session, screen: Screen, call: Call): readonly CommandId[] {
+function commandsFor({ pasted, eyes }: Session, screen: Screen, call: Call): readonly CommandId[] {
   const ids: CommandId[] = [];
+  const isAsking = call.step.kind === 'ask' || call.step.kind === 'read-back';
   if (call.step.kind === 'ask') ids.push('cant-tell');
   if (call.state.events.length > 0) ids.push('back', 'change');
   ids.push('note');
-  if (pasted && (call.step.kind === 'ask' || call.step.kind === 'read-back')) ids.push('paste');
+  if (pasted && isAsking) ids.push('paste');
+  // On the desk's own computer there is no site to see.
+  if (eyes && isAsking && call.state.header.role === 'site') ids.push('here');
   ids.push('why');
   if (screen.reads.length > 0) ids.push('how');
   if (screen.mayPass) ids.push('other');
@@ -157,6 +163,8 @@ async function commandOutcome(session: Session, call: Call, screen: Screen, id: 
       return takeNote(session);
     case 'paste':
       return pasteOutcome(session, call);
+    case 'here':
+      return hereOutcome(session, call);
     case 'why':
       tell(session, rankingText(call, session.terminal.paint, session.terminal.output.columns));
       return [];
@@ -230,6 +238,14 @@ async function pasteOutcome(session: Session, call: Call): Promise<Outcome> {
   // Loaded when wanted: few calls paste anything, and every start would pay for it.
   const { takePaste } = await import('./take-paste.js');
   const event = await takePaste(desk, call, text);
+  return event ? [event] : [];
+}
+
+async function hereOutcome(session: Session, call: Call): Promise<Outcome> {
+  const { ask, eyes, terminal } = session;
+  if (eyes === undefined) return [];
+  const { readHere } = await import('./read-here.js');
+  const event = await readHere(await eyes(), terminal, ask, call);
   return event ? [event] : [];
 }
 

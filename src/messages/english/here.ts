@@ -38,4 +38,50 @@ export const HERE_WORDS = {
     '{camera} answered, but gives no IPv4 address. Look for it in the device list of the router.',
   'here.search-no-network':
     'The search for cameras could not be sent from {address}. Check that this adapter is plugged in and has that address.',
+
+  'here.plan': 'These commands would be run on this computer. They only look, and change nothing:',
+  'here.plan-one': '{command}: {why}',
+  'here.may-read': 'Run them now?',
+  'here.yes-read': 'Yes, read this computer',
+  'here.no-read': 'No, leave it alone',
+  'here.unknown-system': 'It is not known how this system is read. Paste what its network settings show.',
+  'here.nothing-read': 'This computer gave nothing to read.',
+  'here.camera-say': 'Which address does the camera have? Leave the line empty if nobody knows it.',
+  'here.plan-try': 'These can be tried from here, each once. They go to nobody else:',
+  'here.may-try': 'Try them now?',
+  'here.yes-try': 'Yes, try them',
+  'here.no-try': 'No, leave them',
+  'here.trying': 'Trying. This takes up to 15 seconds.',
+  'here.tried': 'What came of it:',
+  'here.plan-search':
+    'Cameras that follow the ONVIF standard answer a call to everybody on this network. One message is sent, and answers are taken for four seconds. Nothing leaves this network.',
+  'here.may-search': 'Call for cameras now?',
+  'here.yes-search': 'Yes, call for cameras',
+  'here.no-search': 'No, leave it',
+  'here.searching': 'Listening for four seconds.',
+  'here.found-none':
+    'No camera answered. That says little: many have this turned off, and some networks hold such calls back.',
+
+  'here.next-several': 'Next: unplug what does not lead to the camera, and read this computer again.',
+  'here.next-no-network':
+    'Next: put the network lead of this computer in, or join the Wi-Fi of the site. Then read it again.',
+  'here.next-self-assigned':
+    'Next: {name} gave itself {address}, so nobody hands out addresses there. See that the lead is in and the router is on. Then read this computer again.',
+  'here.next-gateway-none':
+    'Next: {name} has no gateway, so this computer does not get beyond its own network. Let it fetch its address from the router, or type in the address of the router as the gateway.',
+  'here.next-gateway-outside':
+    'Next: put the gateway of {name} right. {gateway} lies outside its range {range}, so this computer does not get beyond its own network. The gateway has to be the address of the router.',
+  'here.next-gateway-no-host':
+    'Next: put the gateway of {name} right. {gateway} is no other device in its range {range}. The gateway has to be the address of the router.',
+  'here.next-gateway-silent':
+    'Next: compare the gateway of {name} with the address of the router. Nothing answers at {gateway}. If the two are the same, see that the router is on.',
+  'here.next-tunnel': 'Next: turn the VPN {name} off, and read this computer again.',
+  'here.next-call': 'Nothing is wrong with this computer itself. Next: hold the call.',
+  'here.may-call': 'Begin a call with what was read?',
+  'here.yes-call': 'Yes, begin a call',
+  'here.no-call': 'No, that is all',
+  'here.no-terminal':
+    'Nobody can be asked here. Say beforehand what may be done: --agree read, or --agree read,try,search.',
+  'here.agree-what': '--agree takes read, try and search, with commas between them; not {word}.',
+  'here.bad-address': '--{option}: {problem}',
 } as const;
