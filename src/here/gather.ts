@@ -19,10 +19,16 @@ export async function gather(commands: readonly Command[], machine: Machine): Pr
   const outputs = await Promise.all(commands.map((command) => outputOf(command, machine)));
   const pieces = outputs.flatMap(({ pieces }) => pieces);
   return {
-    text: pieces.map(({ command, text }) => `$ ${command}\n${text.trimEnd()}\n`).join('\n'),
+    text: pieces.map(({ command, text }) => `$ ${command}\n${saidIn(text)}\n`).join('\n'),
     ran: pieces.map(({ command }) => command),
     missed: outputs.flatMap(({ missed }) => missed),
   };
+}
+
+/** A command with nothing to tell says so as an empty list of JSON. */
+function saidIn(text: string): string {
+  const said = text.trimEnd();
+  return /^\s*\[\s*\]$/.test(said) ? '' : said;
 }
 
 interface Output {

@@ -1,5 +1,5 @@
 import type { Draft, Placed } from '../draft.js';
-import { error, type RuleFault } from '../fault.js';
+import { error, type RuleFault, warning } from '../fault.js';
 import { type Known, questionsBehind } from '../known.js';
 import { mentions } from '../mentions.js';
 import { pointer } from '../pointer.js';
@@ -27,7 +27,7 @@ export function checkQuestions(draft: Draft, known: Known): readonly RuleFault[]
   ];
 }
 
-/** What a question reads from a pasted text is known, and can be an answer to it. */
+/** What a question reads from a pasted text can be an answer to it. An unknown name reads nothing, which is no harm. */
 function checkReads(
   { file, record: { reads, answer } }: Placed<Question>,
   { code }: Known,
@@ -35,7 +35,13 @@ function checkReads(
   if (reads === undefined) return [];
   const shape = code.observations.get(reads);
   if (shape === undefined)
-    return mustExist(file, '/reads', reads, new Set(code.observations.keys()), 'rules.no-such-observation');
+    return mustExist(
+      file,
+      '/reads',
+      reads,
+      new Set(code.observations.keys()),
+      'rules.no-such-observation',
+    ).map(({ says }) => warning(file, '/reads', says));
   const ids = 'choices' in answer ? answer.choices.map(({ id }) => id) : [];
   const fits = typeof shape === 'string' ? answer.type === shape : shape.every((word) => ids.includes(word));
   const needed = typeof shape === 'string' ? shape : shape.join(', ');
