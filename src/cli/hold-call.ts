@@ -48,6 +48,7 @@ export async function holdCall(session: Session, start: Call, first?: Happening)
       screen.input,
       commandsAt(commandsFor(session, screen, call)),
       wrongFor(call),
+      holdsMoreFor(session, call),
     );
     const outcome = await outcomeOf(session, call, screen, reply);
     if (outcome === 'left') return { call, closed: false };
@@ -77,6 +78,15 @@ function wrongFor(call: Call): (text: string) => string | undefined {
   return (text) => (step.kind === 'ask' ? misfitOf(call, step.question, text) : undefined);
 }
 
+/** A line that holds several addresses where one was asked for is a page that somebody typed off. */
+function holdsMoreFor({ pasted }: Session, { step, rules }: Call): (text: string) => boolean {
+  const question = step.kind === 'ask' ? rules.questions.find(({ id }) => id === step.question) : undefined;
+  const isAddress = question?.answer.type === 'address' || question?.answer.type === 'mask';
+  return (text) => pasted !== undefined && isAddress && TWO_ADDRESSES.test(text);
+}
+
+const TWO_ADDRESSES = /\d(?:\.\d{1,3}){3}[^\d.][\s\S]{0,200}?\d(?:\.\d{1,3}){3}/;
+
 /** Keeps the event, then goes on. One that the disk would not keep is said, and has not happened. */
 async function happen(session: Session, call: Call, happening: Happening): Promise<Call> {
   const event: CallEvent = { at: session.now(), ...happening };
@@ -98,6 +108,7 @@ type Outcome = readonly Happening[] | 'left';
 
 async function outcomeOf(session: Session, call: Call, screen: Screen, reply: Reply): Promise<Outcome> {
   if (reply.kind === 'command') return commandOutcome(session, call, screen, reply.id);
+  if (reply.kind === 'pasted') return takeText(session, call, reply.text);
   const { step } = call;
   switch (step.kind) {
     case 'ask':
@@ -125,7 +136,7 @@ function answered(question: string, answer: string | readonly string[] | null): 
   return { type: 'answered', question, answer, origin: 'said' };
 }
 
-function rawOf(reply: Exclude<Reply, { kind: 'command' }>): string | readonly string[] {
+function rawOf(reply: Exclude<Reply, { kind: 'command' | 'pasted' }>): string | readonly string[] {
   return reply.kind === 'one' ? reply.id : reply.kind === 'several' ? reply.ids : reply.text;
 }
 
@@ -223,6 +234,7 @@ async function changeAnswer(session: Session, call: Call, id: string): Promise<O
   const reply = await session.ask(input, commandsAt(['cant-tell', 'back']), (text) =>
     misfitOf(call, id, text),
   );
+  if (reply.kind === 'pasted') return takeText(session, call, reply.text);
   if (reply.kind !== 'command') return [answered(id, rawOf(reply))];
   return reply.id === 'cant-tell' ? [answered(id, null)] : [];
 }
@@ -233,6 +245,10 @@ async function pasteOutcome(session: Session, call: Call): Promise<Outcome> {
     tell(session, say('paste.nothing-came'));
     return [];
   }
+  return takeText(session, call, text);
+}
+
+async function takeText(session: Session, call: Call, text: string): Promise<Outcome> {
   const { ask, terminal } = session;
   const desk = { ask, tell: (words: string) => tell(session, words), columns: terminal.output.columns };
   // Loaded when wanted: few calls paste anything, and every start would pay for it.

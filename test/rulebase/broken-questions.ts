@@ -23,7 +23,7 @@ export const BROKEN_QUESTIONS: readonly Broken[] = [
   },
   {
     name: 'something to read that no text gives, as a warning',
-    changes: [{ file: ADDRESS, at: '/reads', value: FAR }],
+    changes: [{ file: ADDRESS, at: '/reads', value: 'zzzz.zzzzzzzz' }],
     faults: [`warning ${ADDRESS} /reads rules.no-such-observation`],
   },
   {

@@ -1,11 +1,7 @@
 import { say } from '../../messages/say.js';
 import type { Terminal } from '../ask.js';
+import { BEGINS, ENDS, MARKS_OFF, MARKS_ON } from './paste-marks.js';
 
-/** Bracketed paste, as terminals have agreed on it: the text comes between these two (xterm control sequences). */
-const ASKS_FOR_MARKS = '\u001b[?2004h';
-const NO_MORE_MARKS = '\u001b[?2004l';
-const BEGINS = '\u001b[200~';
-const ENDS = '\u001b[201~';
 const CTRL_C = '\u0003';
 const CTRL_D = '\u0004';
 const ESC = '\u001b';
@@ -38,7 +34,7 @@ export function pasting(so: Pasting, chunk: string): Pasting {
 
 /** Reads a pasted text from the terminal, of any number of lines; `undefined` where nothing came. It is not shown. */
 export function pastedText({ input, output }: Terminal): Promise<string | undefined> {
-  output.write(`${say('paste.say')}\n${ASKS_FOR_MARKS}`);
+  output.write(`${say('paste.say')}\n${MARKS_ON}`);
   return new Promise((resolve) => {
     let now = NOTHING_PASTED;
     const take = (chunk: Buffer | string): void => {
@@ -48,7 +44,7 @@ export function pastedText({ input, output }: Terminal): Promise<string | undefi
       input.off('end', leave);
       input.setRawMode?.(false);
       input.pause();
-      output.write(NO_MORE_MARKS);
+      output.write(MARKS_OFF);
       resolve(now.state === 'done' && now.text.trim() !== '' ? now.text : undefined);
     };
     const leave = (): void => take(CTRL_D);
