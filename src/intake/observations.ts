@@ -2,6 +2,7 @@ import type { Address } from '../values/address.js';
 import { showAddress } from '../values/address.js';
 import type { Mask } from '../values/mask.js';
 import { showMask } from '../values/mask.js';
+import { inRange } from './in-range.js';
 import type { Adapter, At, Ping, Seen } from './seen.js';
 
 /**
@@ -16,6 +17,7 @@ export const OBSERVATIONS = {
   'router.address': 'address',
   'router.mask': 'mask',
   'router.outside': 'address',
+  'site.second-router': 'yes-no',
   'camera.address': 'address',
   'camera.mask': 'mask',
   'camera.gateway': 'address',
@@ -62,6 +64,7 @@ export function observationsIn(seen: Seen, sight: Sight): readonly Observation[]
     ...ofComputer(computer),
     ...ofLinks(seen),
     ...ofRouter(seen, computer),
+    ...ofServer(computer),
     ...ofCamera(camera, computer),
     ...ofPings(seen, address),
     ...ofPhone(seen, camera),
@@ -102,19 +105,44 @@ function ofLinks({ adapters }: Seen): readonly Observation[] {
 
 function ofRouter({ adapters }: Seen, computer: Adapter | undefined): readonly Observation[] {
   const own = adapters.find(({ owner }) => owner === 'router')?.addresses[0];
-  const gateway = computer?.gateways[0];
+  const gateway = routerOf(computer);
   if (own)
     return [
       seenAt('router.address', showAddress(own.address), own.line),
       ...(own.mask ? [seenAt('router.mask', showMask(own.mask), own.line)] : []),
     ];
-  return gateway ? [seenAt('router.address', showAddress(gateway.value), gateway.line)] : [];
+  const [first] = computer?.addresses ?? [];
+  // Whoever gets an address from the router gets the router's mask with it.
+  const given = computer?.isByHand?.value === false ? first : undefined;
+  return [
+    ...(gateway ? [seenAt('router.address', showAddress(gateway.value), gateway.line)] : []),
+    ...(gateway && given?.mask ? [seenAt('router.mask', showMask(given.mask), given.line)] : []),
+  ];
+}
+
+/** Who hands out addresses without being the way out is a second box; that there is none, no text proves. */
+function ofServer(computer: Adapter | undefined): readonly Observation[] {
+  const server = computer?.dhcpServer;
+  const gateway = routerOf(computer);
+  return server && gateway && server.value.bits !== gateway.value.bits
+    ? [seenAt('site.second-router', true, server.line)]
+    : [];
+}
+
+/** The gateway of a computer is the router where it can be: not one that was typed in, nor one out of its range. */
+function routerOf(computer: Adapter | undefined): At<Address> | undefined {
+  const gateway = computer?.gateways[0];
+  if (computer === undefined || gateway === undefined || computer.isByHand?.value === true) return undefined;
+  const reaches = computer.addresses.some(
+    ({ address, mask }) => mask && inRange(address, mask, gateway.value),
+  );
+  return reaches ? gateway : undefined;
 }
 
 function ofCamera(camera: Adapter | undefined, computer: Adapter | undefined): readonly Observation[] {
   const first = camera?.addresses[0];
   const gateway = camera?.gateways[0];
-  const router = computer?.gateways[0];
+  const router = routerOf(computer);
   const own = computer?.addresses[0]?.mask;
   return [
     ...(first ? [seenAt('camera.address', showAddress(first.address), first.line)] : []),

@@ -1,5 +1,5 @@
 import type { Address } from '../values/address.js';
-import type { Mask } from '../values/mask.js';
+import { inRange } from './in-range.js';
 import type { Adapter, Seen } from './seen.js';
 
 /** Why an adapter of the computer is taken for the one that leads to the camera; or why none is. */
@@ -97,10 +97,4 @@ function picked(candidates: readonly Candidate[], why: Why): Pick {
 
 function holds({ addresses }: Adapter, camera: Address): boolean {
   return addresses.some(({ address, mask }) => mask !== undefined && inRange(address, mask, camera));
-}
-
-/** A mask of 31 or 32 ones holds too few for a camera to be meant, and one of none holds everything. */
-function inRange(address: Address, { prefix }: Mask, camera: Address): boolean {
-  const size = 2 ** (32 - prefix);
-  return prefix > 0 && prefix < 31 && Math.floor(address.bits / size) === Math.floor(camera.bits / size);
 }
