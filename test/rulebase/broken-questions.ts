@@ -28,7 +28,7 @@ export const BROKEN_QUESTIONS: readonly Broken[] = [
   },
   {
     name: 'something to read that is no answer to it',
-    changes: [{ file: ACCOUNT, at: '/reads', value: 'adapter.address' }],
+    changes: [{ file: ACCOUNT, at: '/reads', value: 'camera.address' }],
     faults: [`error ${ACCOUNT} /reads rules.observation-misfit`],
   },
   {

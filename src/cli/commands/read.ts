@@ -2,7 +2,7 @@ import { noticed } from '../../call/noticed.js';
 import { understood } from '../../call/understood.js';
 import { readBytes } from '../../files/input.js';
 import { observationsIn } from '../../intake/observations.js';
-import { readPaste } from '../../intake/paste.js';
+import { type Paste, readPaste } from '../../intake/paste.js';
 import { plain } from '../../intake/plain-seen.js';
 import { textOf } from '../../intake/text-of.js';
 import { foundText } from '../found-text.js';
@@ -16,9 +16,15 @@ export async function readText(options: Options): Promise<number> {
     process.stdout.write(`${foundText(understood(paste), process.stdout.columns)}\n`);
     return EXIT.done;
   }
+  process.stdout.write(`${JSON.stringify(toldOf(paste), null, 2)}\n`);
+  return EXIT.done;
+}
+
+/** What is printed as JSON; its schema is output/read.schema.json. */
+export function toldOf(paste: Paste): unknown {
   const { reading, way, dropped } = paste;
   const adapter = way.adapter === undefined ? {} : { adapter: way.adapter };
-  const told = {
+  return {
     format: 1,
     seen: plain(reading.seen),
     way,
@@ -28,6 +34,4 @@ export async function readText(options: Options): Promise<number> {
     parsers: reading.parsers,
     dropped,
   };
-  process.stdout.write(`${JSON.stringify(told, null, 2)}\n`);
-  return EXIT.done;
 }

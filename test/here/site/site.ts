@@ -78,6 +78,20 @@ export async function atTheCamera(script: string, ...words: readonly string[]): 
   return lines;
 }
 
+/** Sets something on the computer, as an `ip` command without its first words. */
+export function onComputer(words: string): void {
+  run(`ip -n ${COMPUTER} ${words}`);
+}
+
+/** Runs a command on the computer, and gives what it printed. */
+export function fromComputer(file: string, words: readonly string[]): string {
+  return execFileSync('ip', ['netns', 'exec', COMPUTER, file, ...words], {
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'pipe'],
+    timeout: 30_000,
+  });
+}
+
 /** What the program sees from the computer. */
 export async function atTheComputer(folder: string, ...words: readonly string[]): Promise<unknown> {
   const file = join(folder, 'look.mjs');
