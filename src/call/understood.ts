@@ -37,7 +37,8 @@ function adapterLine(adapter: Adapter): string {
   return say('paste.adapter', { owner: whose, name: nameOf(adapter), values });
 }
 
-function valuesOf({
+/** What is known of one adapter, in words. */
+export function valuesOf({
   kind,
   isUp,
   addresses,

@@ -3,9 +3,11 @@ import type { Call } from '../call/call.js';
 import type { CallEvent } from '../call/events.js';
 import { filledLines } from '../call/filled.js';
 import { type AboutPaste, answersFrom, cameraOf, pasteEvent } from '../call/from-paste.js';
-import { understood } from '../call/understood.js';
-import { type Paste, readPaste } from '../intake/paste.js';
+import { understood, valuesOf } from '../call/understood.js';
+import { type Paste, readPaste, withOwner } from '../intake/paste.js';
+import type { Owner } from '../intake/seen.js';
 import { say } from '../messages/say.js';
+import type { Address } from '../values/address.js';
 import type { Ask } from './ask.js';
 import { foundText } from './found-text.js';
 
@@ -24,18 +26,47 @@ type PastedEvent = Omit<Extract<CallEvent, { type: 'pasted' }>, 'at'>;
  */
 export async function takePaste(
   { ask, tell, columns }: PasteDesk,
-  { state, rules }: Call,
+  { state, rules, step }: Call,
   text: string,
   origin: 'pasted' | 'read' = 'pasted',
 ): Promise<PastedEvent | undefined> {
   const camera = cameraOf(state, rules);
-  const paste = readPaste(text, camera);
-  tell(foundText(understood(paste), columns));
+  const read = readPaste(text, camera);
+  tell(foundText(understood(read), columns));
+  const paste = await withOwners({ ask, tell, columns }, read, likelyOwner({ step, rules }), camera);
   const about = await aboutPaste({ ask, tell, columns }, paste);
   if (!about) return undefined;
   const answers = answersFrom(rules, paste, about, camera);
   tell(foundText(filledLines(rules, answers), columns));
   return pasteEvent(state, paste, answers, origin);
+}
+
+/** What the question asks about comes first, as whoever types numbers off there most likely means it. */
+function likelyOwner({ step, rules }: Pick<Call, 'step' | 'rules'>): Owner | undefined {
+  const asked = step.kind === 'ask' ? rules.questions.find(({ id }) => id === step.question) : undefined;
+  return OWNERS.find((owner) => asked?.reads?.startsWith(`${owner}.`));
+}
+
+const OWNERS = ['camera', 'phone', 'computer', 'router'] as const satisfies readonly Owner[];
+
+/** Asks whose numbers those are that the text gives to nobody. */
+async function withOwners(
+  { ask, tell, columns }: PasteDesk,
+  paste: Paste,
+  likely: Owner | undefined,
+  camera: Address | undefined,
+): Promise<Paste> {
+  let now = paste;
+  for (const [index, adapter] of paste.reading.seen.adapters.entries()) {
+    if (adapter.owner !== 'unknown' || adapter.addresses.length === 0) continue;
+    tell(foundText([say('paste.whose', { values: valuesOf(adapter).join(', ') })], columns));
+    const order = [...OWNERS].sort((one, other) => Number(other === likely) - Number(one === likely));
+    const choices = [...order, 'unknown' as const].map((id) => ({ id, title: say(`paste.whose-${id}`) }));
+    const reply = await ask({ kind: 'choice', choices }, []);
+    const owner = OWNERS.find((one) => reply.kind === 'one' && reply.id === one);
+    if (owner) now = withOwner(now, index, owner, camera);
+  }
+  return now;
 }
 
 async function aboutPaste({ ask, tell }: PasteDesk, paste: Paste): Promise<AboutPaste | undefined> {

@@ -2,6 +2,7 @@ import type { Address } from '../values/address.js';
 import { PARSERS } from './parsers.js';
 import { type Reading, read } from './read.js';
 import { withoutSecrets } from './secrets.js';
+import type { Owner } from './seen.js';
 import { type Choice, chooseAdapter } from './the-way-to-the-camera.js';
 import { united } from './united.js';
 
@@ -22,6 +23,18 @@ export function readPaste(raw: string, camera?: Address): Paste {
   const seen = united(reading.seen);
   const own = camera ?? onlyCamera(seen.adapters);
   return { text, dropped, reading: { ...reading, seen }, way: chooseAdapter(seen, own) };
+}
+
+/** The same, once somebody has said whose numbers these are that the text gives to nobody. */
+export function withOwner(paste: Paste, index: number, owner: Owner, camera?: Address): Paste {
+  const { reading } = paste;
+  const adapters = reading.seen.adapters.map((one, at) => (at === index ? { ...one, owner } : one));
+  const seen = { ...reading.seen, adapters };
+  return {
+    ...paste,
+    reading: { ...reading, seen },
+    way: chooseAdapter(seen, camera ?? onlyCamera(adapters)),
+  };
 }
 
 function onlyCamera(adapters: Reading['seen']['adapters']): Address | undefined {
