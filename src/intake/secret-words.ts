@@ -13,7 +13,7 @@ export interface SecretWords {
 
 export const SECRET_WORDS: SecretWords = {
   secrets: [
-    'password, pass word, passwd, passcode, passphrase, pass phrase, pwd, pw, psk, pre shared key, preshared key, pin',
+    'password, pass word, pass, passwd, key, passcode, passphrase, pass phrase, pwd, pw, psk, pre shared key, preshared key, pin',
     'pin code, pincode, wifi key, wi fi key, wlan key, wireless key, network key, security key, encryption key, wep key',
     'wpa key, wpa2 key, wpa3 key, wpa passphrase, key content, access key, secret, community, community string',
     'read community, write community, snmp community, authorization, verification code, api key, token',
