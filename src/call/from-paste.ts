@@ -4,10 +4,8 @@ import type { Paste } from '../intake/paste.js';
 import type { RuleBase } from '../rulebase/records.js';
 import type { Address } from '../values/address.js';
 import type { CallEvent, PastedAnswer } from './events.js';
+import { keptText } from './kept-text.js';
 import type { CallState } from './state.js';
-
-/** Kept of a pasted text, in characters: it is there to look a line up, not to be a log. */
-const KEPT = 64_000;
 
 /** Which adapter leads to the camera, and whether the computer is at its place at all. */
 export interface AboutPaste {
@@ -67,5 +65,5 @@ export function pasteEvent(
   origin: 'pasted' | 'read' = 'pasted',
 ): Omit<Extract<CallEvent, { type: 'pasted' }>, 'at'> {
   const number = events.filter(({ type }) => type === 'pasted').length + 1;
-  return { type: 'pasted', paste: `p${number}`, origin, text: paste.text.slice(0, KEPT), answers };
+  return { type: 'pasted', paste: `p${number}`, origin, text: keptText(paste.text), answers };
 }

@@ -107,8 +107,9 @@ function pasted(
     if (!taken.ok) return taken;
     next = taken.value;
   }
+  const { lastStage: _, ...taken } = next;
   const { here, lastStage } = state;
-  return ok({ ...next, here, ...(lastStage === undefined ? {} : { lastStage }) });
+  return ok({ ...taken, here, ...(lastStage === undefined ? {} : { lastStage }) });
 }
 
 /** What is said anew is seen anew: a finding that rests on it speaks again. */

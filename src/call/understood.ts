@@ -1,3 +1,4 @@
+import { splitLines } from '../intake/line-ends.js';
 import type { Paste } from '../intake/paste.js';
 import type { Adapter, Seen } from '../intake/seen.js';
 import { say } from '../messages/say.js';
@@ -11,7 +12,7 @@ export function understood(paste: Paste): readonly string[] {
   const { reading, dropped } = paste;
   const { seen, unread } = reading;
   const found = [...seen.adapters.map(adapterLine), ...otherLines(seen)];
-  const all = paste.text.split('\n').filter((line) => line.trim() !== '').length;
+  const all = splitLines(paste.text).filter((line) => line.trim() !== '').length;
   return [
     ...(found.length === 0
       ? [say('paste.nothing')]

@@ -67,7 +67,7 @@ export function observationsIn(seen: Seen, sight: Sight): readonly Observation[]
     ...ofServer(computer),
     ...ofCamera(camera, computer),
     ...ofPings(seen, address),
-    ...ofPhone(seen, camera),
+    ...ofPhone(seen, address),
   ];
 }
 
@@ -92,15 +92,14 @@ function ofLinks({ adapters }: Seen): readonly Observation[] {
     ({ owner, isUp, addresses }) =>
       owner === 'computer' && isUp?.value !== false && addresses.some(({ address }) => address.bits !== 0),
   );
-  const line = up[0]?.addresses[0]?.line ?? 0;
-  const has = (kind: Adapter['kind']): boolean => up.some((one) => one.kind === kind);
-  if (has('vpn'))
-    return [
-      seenAt('computer.links', 'tunnel', up.find((one) => one.kind === 'vpn')?.addresses[0]?.line ?? line),
-    ];
-  if (has('lead') && has('wifi')) return [seenAt('computer.links', 'both', line)];
-  if (has('lead')) return [seenAt('computer.links', 'lead', line)];
-  return has('wifi') ? [seenAt('computer.links', 'wifi', line)] : [];
+  const lineOf = (kind: Adapter['kind']): number | undefined =>
+    up.find((one) => one.kind === kind)?.addresses[0]?.line;
+  const [tunnel, lead, wifi] = [lineOf('vpn'), lineOf('lead'), lineOf('wifi')];
+  if (tunnel !== undefined) return [seenAt('computer.links', 'tunnel', tunnel)];
+  if (lead !== undefined && wifi !== undefined)
+    return [seenAt('computer.links', 'both', Math.min(lead, wifi))];
+  if (lead !== undefined) return [seenAt('computer.links', 'lead', lead)];
+  return wifi === undefined ? [] : [seenAt('computer.links', 'wifi', wifi)];
 }
 
 function ofRouter({ adapters }: Seen, computer: Adapter | undefined): readonly Observation[] {
@@ -179,11 +178,10 @@ function targetOf({ address, target }: Ping): string {
 }
 
 /** Whether the first three numbers are the same, as the question puts it. */
-function ofPhone({ adapters }: Seen, camera: Adapter | undefined): readonly Observation[] {
+function ofPhone({ adapters }: Seen, camera: Address | undefined): readonly Observation[] {
   const phone = adapters.find(({ owner }) => owner === 'phone')?.addresses[0];
-  const other = camera?.addresses[0]?.address;
-  if (!phone || !other) return [];
-  const isSame = Math.floor(phone.address.bits / 256) === Math.floor(other.bits / 256);
+  if (!phone || !camera) return [];
+  const isSame = Math.floor(phone.address.bits / 256) === Math.floor(camera.bits / 256);
   return [seenAt('phone.same-range', isSame, phone.line)];
 }
 

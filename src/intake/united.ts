@@ -1,5 +1,5 @@
 import { type Address, showAddress } from '../values/address.js';
-import type { Adapter, At, Seen } from './seen.js';
+import type { Adapter, AdapterAddress, At, Seen } from './seen.js';
 
 /**
  * Adapters that several outputs tell of, joined by name: what `ip addr` says of its address, a default route of its
@@ -32,13 +32,23 @@ function joined(first: Adapter, second: Adapter): Adapter {
     ...second,
     ...first,
     kind: first.kind === 'unknown' ? second.kind : first.kind,
-    addresses: distinct([...first.addresses, ...second.addresses], ({ address }) => address.bits),
+    addresses: distinct(
+      maskedFirst([...first.addresses, ...second.addresses]),
+      ({ address }) => address.bits,
+    ),
     addresses6: [...first.addresses6, ...second.addresses6],
     gateways: distinct([...first.gateways, ...second.gateways], ({ value }) => value.bits),
     gateways6: [...first.gateways6, ...second.gateways6],
     dns: distinct([...first.dns, ...second.dns], ({ value }) => value.bits),
     dns6: [...first.dns6, ...second.dns6],
   };
+}
+
+/** Each in its place, but with the mask that another output gives the same address. */
+function maskedFirst(all: readonly AdapterAddress[]): readonly AdapterAddress[] {
+  return all.map((one) =>
+    one.mask ? one : (all.find(({ address, mask }) => mask && address.bits === one.address.bits) ?? one),
+  );
 }
 
 /** The first of what is the same; the earlier output says it with more around it. */
