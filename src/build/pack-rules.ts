@@ -14,7 +14,7 @@ import sourcesSchema from '../cli/output/rules-sources.schema.json' with { type:
 import diagnosisSchema from '../diagnosis/diagnosis.schema.json' with { type: 'json' };
 import { attempt, InputFault, MachineFault } from '../files/faults.js';
 import { checkRuleFolder } from '../files/load-rules.js';
-import { printable } from '../files/printable.js';
+import { printable } from '../messages/printable.js';
 import { inWords } from '../messages/say.js';
 import { canonicalText } from '../rulebase/canonical.js';
 import type { RuleFault } from '../rulebase/fault.js';

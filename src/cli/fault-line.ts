@@ -1,4 +1,4 @@
-import { printable } from '../files/printable.js';
+import { printable } from '../messages/printable.js';
 import { inWords, type Sentence, say } from '../messages/say.js';
 import type { RuleFault } from '../rulebase/fault.js';
 

@@ -1,22 +1,28 @@
-import { answerInWords } from '../call/answer-words.js';
 import { advance, type Call } from '../call/call.js';
+import { commandsFor, type FaceCan } from '../call/commands.js';
 import type { CallEvent } from '../call/events.js';
 import { misfitOf } from '../call/misfit.js';
+import {
+  answered,
+  changeable,
+  type Happening,
+  holdsMore,
+  outcomeOf,
+  rawOf,
+  stillDark,
+} from '../call/outcome.js';
 import { checkOf, questionScreen, type Screen, screenOf } from '../call/screen.js';
 import { MachineFault } from '../files/faults.js';
 import type { RecordWriter } from '../files/record-writer.js';
 import { terminalText } from '../knowledge/terminal.js';
 import { inWords, say } from '../messages/say.js';
 import type { Ask, Terminal } from './ask.js';
-import { type CommandId, commandsAt } from './commands-at.js';
+import { commandsAt } from './commands-at.js';
 import type { Eyes } from './look-here.js';
 import { lines } from './paint.js';
 import type { Reply } from './prompts/reply.js';
 import { rankingText } from './ranking-text.js';
 import { pathText, screenText } from './show-screen.js';
-
-/** An event without its time. */
-export type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
 
 /** A call being held on a terminal. */
 export interface Session {
@@ -46,30 +52,19 @@ export async function holdCall(session: Session, start: Call, first?: Happening)
     tell(session, screenText(screen, session.terminal.paint, session.terminal.output.columns));
     const reply = await session.ask(
       screen.input,
-      commandsAt(commandsFor(session, screen, call)),
+      commandsAt(commandsFor(call, screen, canOf(session))),
       wrongFor(call),
-      holdsMoreFor(session, call),
+      (text) => session.pasted !== undefined && holdsMore(call, text),
     );
-    const outcome = await outcomeOf(session, call, screen, reply);
+    const outcome = await followUp(session, call, screen, reply);
     if (outcome === 'left') return { call, closed: false };
     for (const happening of outcome) call = await happen(session, call, happening);
   }
   return { call, closed: true };
 }
 
-function commandsFor({ pasted, eyes }: Session, screen: Screen, call: Call): readonly CommandId[] {
-  const ids: CommandId[] = [];
-  const isAsking = call.step.kind === 'ask' || call.step.kind === 'read-back';
-  if (call.step.kind === 'ask') ids.push('cant-tell');
-  if (call.state.events.length > 0) ids.push('back', 'change');
-  ids.push('note');
-  if (pasted && isAsking) ids.push('paste');
-  // On the desk's own computer there is no site to see.
-  if (eyes && isAsking && call.state.header.role === 'site') ids.push('here');
-  ids.push('why');
-  if (screen.reads.length > 0) ids.push('how');
-  if (screen.mayPass) ids.push('other');
-  return [...ids, 'view', 'stop'];
+function canOf({ pasted, eyes }: Session): FaceCan {
+  return { paste: pasted !== undefined, here: eyes !== undefined };
 }
 
 /** Checks typed text against the question being asked, before it is taken. */
@@ -77,15 +72,6 @@ function wrongFor(call: Call): (text: string) => string | undefined {
   const { step } = call;
   return (text) => (step.kind === 'ask' ? misfitOf(call, step.question, text) : undefined);
 }
-
-/** A line that holds several addresses where one was asked for is a page that somebody typed off. */
-function holdsMoreFor({ pasted }: Session, { step, rules }: Call): (text: string) => boolean {
-  const question = step.kind === 'ask' ? rules.questions.find(({ id }) => id === step.question) : undefined;
-  const isAddress = question?.answer.type === 'address' || question?.answer.type === 'mask';
-  return (text) => pasted !== undefined && isAddress && TWO_ADDRESSES.test(text);
-}
-
-const TWO_ADDRESSES = /\d(?:\.\d{1,3}){3}[^\d.][\s\S]{0,200}?\d(?:\.\d{1,3}){3}/;
 
 /** Keeps the event, then goes on. One that the disk would not keep is said, and has not happened. */
 async function happen(session: Session, call: Call, happening: Happening): Promise<Call> {
@@ -106,59 +92,24 @@ async function happen(session: Session, call: Call, happening: Happening): Promi
 
 type Outcome = readonly Happening[] | 'left';
 
-async function outcomeOf(session: Session, call: Call, screen: Screen, reply: Reply): Promise<Outcome> {
+async function followUp(session: Session, call: Call, screen: Screen, reply: Reply): Promise<Outcome> {
   if (reply.kind === 'command') return commandOutcome(session, call, screen, reply.id);
   if (reply.kind === 'pasted') return takeText(session, call, reply.text);
-  const { step } = call;
-  switch (step.kind) {
-    case 'ask':
-      return [answered(step.question, rawOf(reply))];
-    case 'read-back':
-      return readBackOutcome(session, call, step.question, idOf(reply));
-    case 'check-answers':
-      return idOf(reply) === 'keep'
-        ? [{ type: 'kept', contradiction: step.conflict.id }]
-        : changeAnswer(session, call, idOf(reply).replace('change:', ''));
-    case 'spoilt-check':
-      return [
-        { type: 'tester-dealt', fault: step.fault, outcome: idOf(reply) === 'left' ? 'left' : 'put-right' },
-      ];
-    case 'try':
-      return tryOutcome(session, call, step.remedy, idOf(reply));
-    case 'visit':
-      return [{ type: 'closed', how: 'visit' }];
-    case 'end':
-      return [{ type: 'closed', how: step.how === 'picture-back' ? 'picture-back' : 'out-of-scope' }];
-  }
-}
-
-function answered(question: string, answer: string | readonly string[] | null): Happening {
-  return { type: 'answered', question, answer, origin: 'said' };
-}
-
-function rawOf(reply: Exclude<Reply, { kind: 'command' | 'pasted' }>): string | readonly string[] {
-  return reply.kind === 'one' ? reply.id : reply.kind === 'several' ? reply.ids : reply.text;
+  const outcome = outcomeOf(call, reply);
+  if (outcome.kind === 'event') return [outcome.event];
+  return outcome.kind === 'change'
+    ? changeAnswer(session, call, outcome.question)
+    : tryOutcome(session, call, outcome.remedy);
 }
 
 function idOf(reply: Reply): string {
   return reply.kind === 'one' ? reply.id : '';
 }
 
-async function readBackOutcome(session: Session, call: Call, question: string, id: string): Promise<Outcome> {
-  if (id === 'agrees') return [{ type: 'agreed', question }];
-  if (id === 'leave') return [{ type: 'kept', contradiction: `read-back:${question}` }];
-  return changeAnswer(session, call, question);
-}
-
-async function tryOutcome(session: Session, call: Call, remedy: string, id: string): Promise<Outcome> {
-  if (id === 'not-now') return [{ type: 'passed-over', step: `try:${remedy}` }];
-  if (id === 'back') return [{ type: 'tried', remedy, took: 'yes', picture: 'yes' }];
+async function tryOutcome(session: Session, call: Call, remedy: string): Promise<Outcome> {
   const check = checkOf(call, remedy);
   tell(session, lines(`${check.heading} ${check.say.join(' ')}`, session.terminal.output.columns));
-  const took = idOf(await session.ask(check.input, []));
-  return [
-    { type: 'tried', remedy, took: took === 'yes' || took === 'no' ? took : 'cant-tell', picture: 'no' },
-  ];
+  return [stillDark(remedy, idOf(await session.ask(check.input, [])))];
 }
 
 async function commandOutcome(session: Session, call: Call, screen: Screen, id: string): Promise<Outcome> {
@@ -202,24 +153,10 @@ function readingText({ terminal, read }: Session, { reads }: Screen): string {
 }
 
 async function chooseAnswer(session: Session, call: Call): Promise<Outcome> {
-  const choices = call.state.history
-    .filter(({ question }, at, all) => all.findLastIndex((other) => other.question === question) === at)
-    .flatMap(({ question: id }) => {
-      const question = call.rules.questions.find((one) => one.id === id);
-      const now = call.state.answers.get(id);
-      return question && now
-        ? [
-            {
-              id,
-              title: say('cli.change.one', {
-                title: question.title,
-                answer: answerInWords(question, now.value),
-              }),
-            },
-          ]
-        : [];
-    })
-    .reverse();
+  const choices = changeable(call).map(({ id, title, answer }) => ({
+    id,
+    title: say('cli.change.one', { title, answer }),
+  }));
   tell(session, say('cli.change.heading'));
   const none = { id: '', title: say('cli.change.none') };
   const picked = idOf(await session.ask({ kind: 'choice', choices: [none, ...choices] }, []));

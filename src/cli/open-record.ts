@@ -1,10 +1,9 @@
 import { type Call, replay } from '../call/call.js';
-import type { CallEvent } from '../call/events.js';
+import { eventsInOrder, type RecordText } from '../call/record/read-record.js';
 import { VERSION } from '../call/version.js';
 import { InputFault } from '../files/faults.js';
 import type { LoadedRules } from '../files/load-rules.js';
 import { readRecord } from '../files/record.js';
-import type { RecordText } from '../files/record-text.js';
 import { inWords, say } from '../messages/say.js';
 
 /** Plays a record from a file. Says on stderr what was torn or left out. Throws an InputFault where it does not fit. */
@@ -38,12 +37,4 @@ export async function callFromText(
   if (!result.ok)
     throw new InputFault({ id: 'cli.misfit', with: { file, problem: inWords(result.problem) } });
   return result.value;
-}
-
-/** All events of a record, those of newer kinds in their places: taking back takes back one of those too. */
-export function eventsInOrder({ events, strangers }: RecordText): readonly CallEvent[] {
-  const all = [...events];
-  // The header is line 1, so the first event stands on line 2.
-  for (const { line, event } of strangers) all.splice(line - 2, 0, event as unknown as CallEvent);
-  return all;
 }

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { nearestName } from '../call/nearest-name.js';
 import { InputFault } from '../files/faults.js';
-import { printable } from '../files/printable.js';
+import { printable } from '../messages/printable.js';
 
 /** A command line, taken apart. */
 export interface Options {

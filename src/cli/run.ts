@@ -1,5 +1,5 @@
 import { InputFault, MachineFault } from '../files/faults.js';
-import { printable } from '../files/printable.js';
+import { printable } from '../messages/printable.js';
 import { say } from '../messages/say.js';
 import { commandOf, type Options, readOptions, unknownWord } from './options.js';
 

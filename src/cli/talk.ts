@@ -1,4 +1,5 @@
 import type { Call } from '../call/call.js';
+import type { Happening } from '../call/outcome.js';
 import { ticketOf } from '../call/ticket-of.js';
 import { VERSION } from '../call/version.js';
 import { exists } from '../files/exists.js';
@@ -7,7 +8,7 @@ import { callsFolder, makeCallsFolder } from '../files/state-folder.js';
 import { say } from '../messages/say.js';
 import type { Ask, Terminal } from './ask.js';
 import { begin, chooseUnfinished, type Opened, resume } from './begin-or-resume.js';
-import { type Happening, holdCall } from './hold-call.js';
+import { holdCall } from './hold-call.js';
 import type { Eyes } from './look-here.js';
 import type { Options } from './options.js';
 import { lines } from './paint.js';

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { printable } from '../messages/printable.js';
 import { digestOfText } from '../rulebase/canonical.js';
 import type { RuleBase } from '../rulebase/records.js';
 import { faultOf, InputFault } from './faults.js';
-import { printable } from './printable.js';
 import { MEBIBYTE, readLimited, textOf } from './read-limited.js';
 
 /** The rule base that the build packed, and how to prove that it is still what was packed. */

@@ -1,5 +1,5 @@
+import { printable } from '../messages/printable.js';
 import { inWords, type MessageId, type Sentence } from '../messages/say.js';
-import { printable } from './printable.js';
 
 /** What the person gave cannot be used: a wrong name, a damaged file. The command ends with exit status 2. */
 export class InputFault extends Error {

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
+import { printable } from '../messages/printable.js';
 import { say } from '../messages/say.js';
 import { faultOf, InputFault } from './faults.js';
-import { printable } from './printable.js';
 import { MEBIBYTE, tooLarge } from './read-limited.js';
 
 /** The most that is read from a file or from standard input, in bytes. */

@@ -1,8 +1,8 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { printable } from '../messages/printable.js';
 import { attempt, InputFault } from './faults.js';
-import { printable } from './printable.js';
 import { readText } from './rule-folder.js';
 
 /** A file of the articles; `file` is its path inside their folder, with forward slashes. */

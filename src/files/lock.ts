@@ -1,7 +1,7 @@
 import { rmSync } from 'node:fs';
+import { printable } from '../messages/printable.js';
 import { attempt, MachineFault } from './faults.js';
 import { holderOf, makeMark, readMark, settledMark } from './lock-mark.js';
-import { printable } from './printable.js';
 import { type Holder, stateOf, thisProcess } from './process-marks.js';
 
 /** Lets go of a lock. Doing it twice does nothing the second time. */

@@ -1,7 +1,7 @@
 import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import { printable } from '../messages/printable.js';
 import { say } from '../messages/say.js';
 import { attempt, InputFault } from './faults.js';
-import { printable } from './printable.js';
 
 export const MEBIBYTE = 1024 * 1024;
 

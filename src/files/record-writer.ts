@@ -1,9 +1,9 @@
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, writeSync } from 'node:fs';
 import type { CallEvent } from '../call/events.js';
-import { eventProblem } from './event-guards.js';
+import { eventProblem } from '../call/record/event-guards.js';
+import { printable } from '../messages/printable.js';
 import { attempt, faultOf, MachineFault } from './faults.js';
 import type { Release } from './lock.js';
-import { printable } from './printable.js';
 
 /** A call record that is open for writing, and locked until it is closed. */
 export interface RecordWriter {

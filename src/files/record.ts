@@ -1,11 +1,12 @@
 import { closeSync, fsyncSync, openSync, realpathSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { CallHeader } from '../call/events.js';
+import { headerProblem } from '../call/record/header-guard.js';
+import type { RecordText } from '../call/record/read-record.js';
 import { attempt, codeOf } from './faults.js';
-import { headerProblem } from './header-guard.js';
 import { lock } from './lock.js';
 import { MEBIBYTE, readLimited, readOpen } from './read-limited.js';
-import { type RecordText, readRecordText } from './record-text.js';
+import { readRecordText } from './record-text.js';
 import { type RecordWriter, recordWriter, writeWhole } from './record-writer.js';
 
 /** The largest record that is read: an hour's call is some tens of kilobytes, with pastes. */

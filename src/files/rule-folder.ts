@@ -1,8 +1,8 @@
 import { readdirSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { printable } from '../messages/printable.js';
 import { MANIFEST } from '../rulebase/layout.js';
 import { attempt, InputFault } from './faults.js';
-import { printable } from './printable.js';
 import { MEBIBYTE, readLimited, textOf } from './read-limited.js';
 
 /** One file of a rule base; `file` is relative to its folder, with forward slashes. */

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { printable } from '../messages/printable.js';
 import { attempt, InputFault } from './faults.js';
-import { printable } from './printable.js';
 import { type RuleFile, readText } from './rule-folder.js';
 
 /**

@@ -1,8 +1,7 @@
 import { mkdirSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join } from 'node:path';
-import type { CallHeader } from '../call/events.js';
+import { printable } from '../messages/printable.js';
 import { attempt, codeOf, InputFault, MachineFault } from './faults.js';
-import { printable } from './printable.js';
 
 /**
  * Where call records are kept: `$XDG_STATE_HOME/whydark/calls`, or `~/.local/state/whydark/calls`.
@@ -37,12 +36,4 @@ function makeFolder(folder: string): void {
     if (!statSync(folder).isDirectory())
       throw new InputFault({ id: 'files.not-folder', with: { path: printable(folder) } }, error);
   }
-}
-
-/** The file name of a new record, `<date>-<time>-<id>.jsonl`, so that names sort by time (in UTC). */
-export function recordName(header: Pick<CallHeader, 'id' | 'opened'>): string {
-  const [date, time = ''] = header.opened.split('T');
-  if (!/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/.test(header.id))
-    throw new Error(`not an id for a file name: ${header.id}`);
-  return `${date}-${time.slice(0, 8).replaceAll(':', '')}-${header.id}.jsonl`;
 }

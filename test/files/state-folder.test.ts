@@ -1,7 +1,7 @@
 import { mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { callsFolder, makeCallsFolder, recordName } from '../../src/files/state-folder.js';
+import { callsFolder, makeCallsFolder } from '../../src/files/state-folder.js';
 import { faultFrom } from './sample.js';
 import { temporaryFolder } from './temporary.js';
 
@@ -57,16 +57,3 @@ test.each(['blocked', 'blocked/whydark/calls'])('says so where a file stands at 
     sentence: { id: 'files.not-folder' },
   });
 });
-
-test('names a record by date, time and id, so that names sort by time', () => {
-  expect(recordName({ opened: '2026-11-25T08:30:07.250Z', id: 'harbour-7f3a' })).toBe(
-    '2026-11-25-083007-harbour-7f3a.jsonl',
-  );
-});
-
-test.each(['../up', 'a/b', '', '.hidden', 'a b', 'x'.repeat(65)])(
-  'makes no file name of the id "%s"',
-  (id) => {
-    expect(() => recordName({ opened: '2026-11-25T08:30:07Z', id })).toThrow('not an id');
-  },
-);

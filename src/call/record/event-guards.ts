@@ -1,7 +1,8 @@
-import { ORIGINS } from '../answers/answer.js';
-import type { CallEvent } from '../call/events.js';
-import type { MessageId, Sentence } from '../messages/say.js';
-import { printable } from './printable.js';
+import { ORIGINS } from '../../answers/answer.js';
+import { printable } from '../../messages/printable.js';
+import type { MessageId, Sentence } from '../../messages/say.js';
+import { isDay } from '../../values/calendar.js';
+import type { CallEvent } from '../events.js';
 
 type Kind = CallEvent['type'];
 type Of<K extends Kind> = Extract<CallEvent, { type: K }>;
@@ -72,13 +73,13 @@ export function eventProblem(event: unknown): Sentence | undefined {
   return undefined;
 }
 
+/** A moment of ISO 8601 in UTC, to the second or finer. */
+const MOMENT = /^(\d{4})-(\d\d)-(\d\d)T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d{1,9})?Z$/;
+
 /** Is this a moment of ISO 8601 in UTC, to the second or finer? */
 export function isTime(value: unknown): value is string {
-  if (typeof value !== 'string') return false;
-  const parts = /^(\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d)(?:\.\d{1,9})?Z$/.exec(value);
-  if (parts === null) return false;
-  const moment = new Date(value);
-  return !Number.isNaN(moment.getTime()) && moment.toISOString().startsWith(parts[1] ?? '?');
+  const [, year, month, day] = (typeof value === 'string' && MOMENT.exec(value)) || [];
+  return year !== undefined && isDay({ year: Number(year), month: Number(month), day: Number(day) });
 }
 
 function fieldProblem(value: unknown, needed: Field): MessageId | undefined {

@@ -1,5 +1,5 @@
-import { type CallHeader, RECORD_FORMAT } from '../call/events.js';
-import type { Sentence } from '../messages/say.js';
+import type { Sentence } from '../../messages/say.js';
+import { type CallHeader, RECORD_FORMAT } from '../events.js';
 import { isTime } from './event-guards.js';
 import { isVersion } from './version.js';
 

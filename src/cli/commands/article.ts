@@ -1,11 +1,11 @@
 import { nearestName } from '../../call/nearest-name.js';
 import { InputFault } from '../../files/faults.js';
 import { articleFiles, builtArticles, readArticleText } from '../../files/load-articles.js';
-import { printable } from '../../files/printable.js';
 import { readArticle } from '../../knowledge/article.js';
 import { htmlDocument, htmlOf } from '../../knowledge/html.js';
 import { type Place, placeOf } from '../../knowledge/place.js';
 import { terminalText } from '../../knowledge/terminal.js';
+import { printable } from '../../messages/printable.js';
 import { say } from '../../messages/say.js';
 import type { Options } from '../options.js';
 import { lines, paintFor } from '../paint.js';

@@ -1,14 +1,15 @@
 import { advance, openCall } from '../../call/call.js';
 import type { CallEvent } from '../../call/events.js';
+import { eventsInOrder } from '../../call/record/read-record.js';
 import { screenOf } from '../../call/screen.js';
 import { VERSION } from '../../call/version.js';
 import { InputFault } from '../../files/faults.js';
-import { printable } from '../../files/printable.js';
 import { readRecord } from '../../files/record.js';
+import { printable } from '../../messages/printable.js';
 import { inWords, say } from '../../messages/say.js';
 import type { Step } from '../../steps/step.js';
 import { rulesFor } from '../load-rules.js';
-import { callFromText, eventsInOrder } from '../open-record.js';
+import { callFromText } from '../open-record.js';
 import { type Options, oneFile } from '../options.js';
 import { EXIT } from '../run.js';
 import { verdictLines } from '../verdict-lines.js';

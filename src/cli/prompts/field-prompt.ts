@@ -1,5 +1,5 @@
 import { createPrompt, isEnterKey, useKeypress, useRef, useState } from '@inquirer/core';
-import { printable } from '../../files/printable.js';
+import { printable } from '../../messages/printable.js';
 import { say } from '../../messages/say.js';
 import { lines, type Paint } from '../paint.js';
 import { type Command, commandFor, commandLine, type Reply } from './reply.js';

@@ -1,4 +1,4 @@
-import { printable } from '../../files/printable.js';
+import { printable } from '../../messages/printable.js';
 import { type Address, isBlank, parseAddress } from '../../values/address.js';
 import { ADDRESSING, DISCOVERY, SOAP } from './namespaces.js';
 import { readXml, type XmlElement } from './xml.js';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { eventProblem, isKnown, isTime } from '../../src/files/event-guards.js';
-import { anyEvent, ONE_OF_EACH } from './sample.js';
+import { eventProblem, isKnown, isTime } from '../../../src/call/record/event-guards.js';
+import { anyEvent, ONE_OF_EACH } from '../../files/sample.js';
 
 test.each(ONE_OF_EACH)('finds nothing wrong with $type', (event) => {
   expect(eventProblem(event)).toBeUndefined();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { jsonLines } from '../../src/files/json-lines.js';
+import { jsonLines } from '../../../src/call/record/json-lines.js';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 

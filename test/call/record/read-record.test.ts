@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { eventsInOrder } from '../../src/cli/open-record.js';
-import type { RecordText } from '../../src/files/record-text.js';
-import { headerFor, said } from '../call/play.js';
+import { eventsInOrder, type RecordText } from '../../../src/call/record/read-record.js';
+import { headerFor, said } from '../play.js';
 
 const A = said('lights', 'on');
 const B = said('lights', 'off');

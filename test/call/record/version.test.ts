@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isNewer, isVersion } from '../../src/files/version.js';
+import { isNewer, isVersion } from '../../../src/call/record/version.js';
 
 // Semantic Versioning 2.0.0, section 11.2: 1.0.0 < 2.0.0 < 2.1.0 < 2.1.1; section 2 for 1.10.0 after 1.9.0.
 test.each([

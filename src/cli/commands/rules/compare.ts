@@ -6,12 +6,12 @@ import {
   movedBetween,
   type Standing,
 } from '../../../call/compare-rules.js';
+import { eventsInOrder } from '../../../call/record/read-record.js';
 import { VERSION } from '../../../call/version.js';
 import { InputFault } from '../../../files/faults.js';
 import { readRecord } from '../../../files/record.js';
 import { say } from '../../../messages/say.js';
 import { rulesFor } from '../../load-rules.js';
-import { eventsInOrder } from '../../open-record.js';
 import type { Options } from '../../options.js';
 import { EXIT } from '../../run.js';
 
