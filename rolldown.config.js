@@ -34,9 +34,12 @@ export default defineConfig([
     input: {
       whydark: 'src/cli/whydark.ts',
       'build/pack-rules': 'src/build/pack-rules.ts',
+      'build/pack-page': 'src/build/pack-page.ts',
       'build/demo': 'src/build/demo.ts',
     },
     platform: 'node',
+    // Only the build itself runs it.
+    external: ['vite'],
     resolve: { ...resolve, alias },
     plugins: [notices],
     output: {

@@ -13,6 +13,7 @@ import { HERE_WORDS } from './english/here.js';
 import { LOSS_WORDS } from './english/loss.js';
 import { NAT_WORDS } from './english/nat.js';
 import { OVERLAP_WORDS } from './english/overlap.js';
+import { PAGE_WORDS } from './english/page.js';
 import { PASTE_WORDS } from './english/paste.js';
 import { PLAN_WORDS } from './english/plan.js';
 import { POWER_WORDS } from './english/power.js';
@@ -37,6 +38,7 @@ export const ENGLISH = {
   ...FILES_WORDS,
   ...HELP_WORDS,
   ...HERE_WORDS,
+  ...PAGE_WORDS,
   ...PASTE_WORDS,
   ...PLAN_WORDS,
   ...POWER_WORDS,

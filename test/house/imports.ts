@@ -34,6 +34,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   '@inquirer/core': ['cli'],
   '@inquirer/prompts': ['cli'],
   'wrap-ansi': ['cli', 'knowledge'],
+  preact: ['web'],
 };
 
 /** What the faces may use; of all other rooms they may name types only. */

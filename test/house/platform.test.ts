@@ -54,6 +54,12 @@ test.each([
   expect(platformFaults([{ path: 'src/ranking/x.ts', text }])).toEqual([]);
 });
 
+test('what stands between two elements of JSX is code', () => {
+  const path = 'src/web/x.tsx';
+  for (const text of ['<p>{a}</p><p>{process.cwd()}</p>', '<input value={a} /><p>{process.cwd()}</p>'])
+    expect(platformFaults([{ path, text }])).toEqual([`${path}: process`]);
+});
+
 test('code without its quotes keeps all that runs', () => {
   const text = `const a = x / y; // z\nconst b = 'it''s' + \`a \${f(\`b \${'}'}\`)} c\` + /[/'"]/.source;`;
   const code = codeOf(text, false);

@@ -12,7 +12,7 @@ const ROOT = new URL('../../', import.meta.url);
 export function sources(): readonly Source[] {
   const found = readdirSync(new URL('src/', ROOT), { recursive: true, encoding: 'utf8' })
     .map((name) => `src/${name.replaceAll('\\', '/')}`)
-    .filter((path) => path.endsWith('.ts'));
+    .filter((path) => /\.tsx?$/.test(path));
   return found.sort().map((path) => ({ path, text: readFileSync(new URL(path, ROOT), 'utf8') }));
 }
 
@@ -34,7 +34,9 @@ function endOfPiece(text: string, at: number, before: string): number {
   const mark = text[at];
   if (mark === "'") return end(/'(?:[^'\\\n]|\\[\s\S])*'/y);
   if (mark === '"') return end(/"(?:[^"\\\n]|\\[\s\S])*"/y);
-  if (mark === '/' && BEFORE_REGEX.test(before))
+  // In JSX a slash also ends an element: `</p>`, `<br />`.
+  const endsElement = text[at - 1] === '<' || text[at + 1] === '>';
+  if (mark === '/' && !endsElement && BEFORE_REGEX.test(before))
     return end(/\/(?:[^/\\[\n]|\\.|\[(?:[^\]\\\n]|\\.)*\])+\/[a-z]*/y);
   return at;
 }

@@ -1,0 +1,91 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { Screen } from '../../call/screen.js';
+import { say } from '../../messages/say.js';
+import { useFace } from '../face.js';
+import type { Prompt } from '../prompt.js';
+import { Choices } from './choices.js';
+import { CommandBar } from './command-bar.js';
+import { Field } from './field.js';
+import { PasteText } from './paste-text.js';
+import { Reading } from './reading.js';
+
+/** What is asked now: cautions first, then the words, then how, why and the ways to answer. */
+export function PromptBox({ prompt, level }: { readonly prompt: Prompt; readonly level: 2 | 3 }) {
+  const { store } = useFace();
+  const { busy, reading, mode, call } = store.get();
+  const box = useRef<HTMLElement>(null);
+  const { screen, key } = prompt;
+  useEffect(() => focusIn(box.current), [key]);
+  const Heading = `h${level}` as const;
+  const isText = mode.kind === 'paste' && mode.pasting.stage === 'text';
+  return (
+    <section ref={box} class="prompt" data-prompt aria-labelledby="prompt-heading" key={key}>
+      <Heading id="prompt-heading" tabIndex={-1}>
+        {screen.heading}
+      </Heading>
+      <Words screen={screen} />
+      {reading.length > 0 && mode.kind === 'step' && (
+        <Reading files={reading} turnTo={(files) => store.set({ reading: files })} />
+      )}
+      {isText ? (
+        <PasteText />
+      ) : screen.input.kind === 'field' ? (
+        <Field
+          key={key}
+          prompt={prompt}
+          was={screen.input.was}
+          title={mode.kind === 'note' ? say('page.note') : say('page.answer')}
+          busy={busy}
+        />
+      ) : (
+        <Choices key={`${key}:${call?.state.events.length}`} input={screen.input} busy={busy} />
+      )}
+      {screen.why.length > 0 && <Block kind="why" label={say('page.why')} lines={screen.why} />}
+      <CommandBar prompt={prompt} busy={busy} />
+    </section>
+  );
+}
+
+function Words({ screen }: { readonly screen: Pick<Screen, 'cautions' | 'say' | 'sums' | 'help'> }) {
+  const mode = useFace().store.get().mode;
+  const sumLabel = mode.kind === 'paste' ? say('page.paste-found') : say('page.sum');
+  return (
+    <>
+      <Block kind="caution" label={say('page.caution')} lines={screen.cautions} />
+      <Block kind="say" label={say('page.say')} lines={screen.say} />
+      <Block kind="sum" label={sumLabel} lines={screen.sums} />
+      <Block kind="find" label={say('page.find')} lines={screen.help} />
+    </>
+  );
+}
+
+interface BlockProps {
+  readonly kind: string;
+  readonly label: string;
+  readonly lines: readonly string[];
+}
+
+function Block({ kind, label, lines }: BlockProps) {
+  if (lines.length === 0) return null;
+  return (
+    <div class={`block ${kind}`}>
+      <p class="label">{label}</p>
+      <div>
+        {lines.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** Into the field, where fingers are on keys; else onto the heading, so that a reader begins there. */
+function focusIn(box: HTMLElement | null): void {
+  const field = box?.querySelector<HTMLInputElement>('[data-field]');
+  const heading = box?.querySelector<HTMLElement>('h2, h3');
+  if (field && !matchMedia('(pointer: coarse)').matches) {
+    field.focus();
+    field.select();
+  } else heading?.focus({ preventScroll: true });
+  heading?.scrollIntoView({ block: 'nearest' });
+}

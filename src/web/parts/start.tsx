@@ -1,0 +1,87 @@
+import { say } from '../../messages/say.js';
+import { useFace } from '../face.js';
+import type { Kept } from '../keep.js';
+import { keyOf } from '../keyboard.js';
+
+/** Where the page begins: a new call, one that was left open, one from a file, or a sum alone. */
+export function Start() {
+  const { desk, store, keeper } = useFace();
+  const kept = keeper.list();
+  return (
+    <div class="start">
+      <section class="part" data-prompt aria-labelledby="begin-heading">
+        <h2 id="begin-heading" tabIndex={-1}>
+          {say('page.begin')}
+        </h2>
+        <p>{say('page.about')}</p>
+        <ol class="choices">
+          {(['desk', 'site'] as const).map((role, at) => (
+            <li key={role}>
+              <button type="button" data-choice onClick={() => desk.begin(role)}>
+                <span class="key" aria-hidden="true">
+                  {keyOf(at)}
+                </span>
+                <span>{say(`page.begin-${role}`)}</span>
+              </button>
+            </li>
+          ))}
+          {kept.map((one, at) => (
+            <li key={one.id} class="kept">
+              <KeptCall kept={one} at={at + 2} />
+            </li>
+          ))}
+        </ol>
+        <div class="row">
+          <OpenFile />
+          <button type="button" onClick={() => store.set({ place: 'sums', notice: '' })}>
+            {say('page.sums')}
+          </button>
+        </div>
+        <p class="small">{say('page.offline')}</p>
+      </section>
+    </div>
+  );
+}
+
+function KeptCall({ kept: { id, opened, entries }, at }: { readonly kept: Kept; readonly at: number }) {
+  const { desk } = useFace();
+  const when = opened.slice(0, 16).replace('T', ' ');
+  return (
+    <>
+      <button type="button" data-choice onClick={() => desk.openKept(id)}>
+        <span class="key" aria-hidden="true">
+          {keyOf(at)}
+        </span>
+        <span>{say('cli.unfinished-one', { opened: when, events: entries })}</span>
+      </button>
+      <button
+        type="button"
+        class="forget"
+        aria-label={say('page.forget-one', { opened: when })}
+        onClick={() => desk.forget(id)}
+      >
+        {say('page.forget')}
+      </button>
+    </>
+  );
+}
+
+function OpenFile() {
+  const { desk } = useFace();
+  const take = async (field: HTMLInputElement): Promise<void> => {
+    const [file] = field.files ?? [];
+    if (file) await desk.open(new Uint8Array(await file.arrayBuffer()), file.name);
+    field.value = '';
+  };
+  return (
+    <label class="button">
+      {say('page.open-file')}
+      <input
+        type="file"
+        class="unseen"
+        accept=".jsonl,.json,.txt"
+        onChange={({ currentTarget }) => void take(currentTarget)}
+      />
+    </label>
+  );
+}

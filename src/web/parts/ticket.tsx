@@ -1,0 +1,43 @@
+import { useMemo, useState } from 'preact/hooks';
+import type { Call } from '../../call/call.js';
+import { ticketOf } from '../../call/ticket-of.js';
+import { say } from '../../messages/say.js';
+import { useFace } from '../face.js';
+
+/** The ticket as it would be written now; one key copies it. */
+export function Ticket({ call }: { readonly call: Call }) {
+  const { desk, device } = useFace();
+  const [unmasked, setUnmasked] = useState(false);
+  const text = useMemo(() => ticketOf(call, { unmasked }), [call, unmasked]);
+  return (
+    <section id="part-ticket" class="part ticket" aria-labelledby="ticket-heading" tabIndex={-1}>
+      <h2 id="ticket-heading">{say('page.ticket')}</h2>
+      <div class="row">
+        <button type="button" class="main" data-key="m" onClick={() => desk.copyTicket(unmasked)}>
+          <span class="key" aria-hidden="true">
+            m
+          </span>
+          <span>{say('page.copy')}</span>
+        </button>
+        <button type="button" onClick={() => desk.saveTicket(unmasked)}>
+          {say('page.save-ticket')}
+        </button>
+        <button type="button" onClick={() => device.print()}>
+          {say('page.print')}
+        </button>
+      </div>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={unmasked}
+          onChange={({ currentTarget }) => setUnmasked(currentTarget.checked)}
+        />
+        {say('page.unmasked')}
+      </label>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keyboard */}
+      <section class="scrolls" tabIndex={0} aria-label={say('page.ticket')}>
+        <pre data-ticket>{text}</pre>
+      </section>
+    </section>
+  );
+}
