@@ -6,6 +6,7 @@ export const COMMAND_KEYS = {
   'cant-tell': 't',
   back: 'b',
   change: 'c',
+  told: 'a',
   note: 'n',
   paste: 'p',
   here: 'r',
@@ -18,10 +19,11 @@ export const COMMAND_KEYS = {
 
 export type CommandId = keyof typeof COMMAND_KEYS;
 
-/** What a face can do besides: take a text in, look at the computer that it runs on. */
+/** What a face can do besides: take a text in, look at the computer that it runs on, take what was told unasked. */
 export interface FaceCan {
   readonly paste: boolean;
   readonly here: boolean;
+  readonly told: boolean;
 }
 
 /** The commands that make sense at the present step, in the order in which they are shown. */
@@ -30,6 +32,7 @@ export function commandsFor({ step, state }: Call, screen: Screen, can: FaceCan)
   const isAsking = step.kind === 'ask' || step.kind === 'read-back';
   if (step.kind === 'ask') ids.push('cant-tell');
   if (state.events.length > 0) ids.push('back', 'change');
+  if (can.told) ids.push('told');
   ids.push('note');
   if (can.paste && isAsking) ids.push('paste');
   // On the desk's own computer there is no site to see.

@@ -64,7 +64,7 @@ export async function holdCall(session: Session, start: Call, first?: Happening)
 }
 
 function canOf({ pasted, eyes }: Session): FaceCan {
-  return { paste: pasted !== undefined, here: eyes !== undefined };
+  return { paste: pasted !== undefined, here: eyes !== undefined, told: false };
 }
 
 /** Checks typed text against the question being asked, before it is taken. */

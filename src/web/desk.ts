@@ -119,9 +119,8 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
           : store.set({ mode: outcome, view: viewOf(outcome) });
       }
       case 'pick':
-        return store.set(
-          id === '' ? { mode: STEP, view: 'step' } : { mode: { kind: 'change', question: id } },
-        );
+      case 'told':
+        return store.set({ mode: { kind: 'change', question: id } });
       case 'change':
         return happen(answered(mode.question, rawOf(said)));
       case 'check':

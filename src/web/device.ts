@@ -46,7 +46,7 @@ async function copy(text: string): Promise<boolean> {
 function copySelected(text: string): boolean {
   const area = document.createElement('textarea');
   area.value = text;
-  area.className = 'unseen';
+  area.className = 'heard';
   document.body.append(area);
   const before = document.activeElement;
   area.select();

@@ -37,7 +37,7 @@ export function promptOf(call: Call, mode: Exclude<Mode, { kind: 'pick' }>): Pro
       const screen = screenOf(call);
       return ask(screen, {
         wrong: (text) => (step.kind === 'ask' ? misfitOf(call, step.question, text) : undefined),
-        commands: commandsFor(call, screen, { paste: true, here: false }),
+        commands: commandsFor(call, screen, { paste: true, here: false, told: true }),
       });
     }
     case 'change': {
@@ -55,6 +55,13 @@ export function promptOf(call: Call, mode: Exclude<Mode, { kind: 'pick' }>): Pro
         heading: say('page.note'),
         say: [],
         help: [say('cli.note.say')],
+        input: { kind: 'field' },
+      });
+    case 'told':
+      return ask({
+        heading: say('page.told'),
+        help: [say('page.told-say')],
+        say: [],
         input: { kind: 'field' },
       });
     case 'stop':

@@ -8,6 +8,7 @@ export type Mode =
   | { readonly kind: 'change'; readonly question: string }
   | { readonly kind: 'check'; readonly remedy: string }
   | { readonly kind: 'note' }
+  | { readonly kind: 'told' }
   | { readonly kind: 'paste'; readonly pasting: Pasting }
   | { readonly kind: 'stop' }
   | { readonly kind: 'forget' };

@@ -108,6 +108,7 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.command.cant-tell': "can't tell",
   'cli.command.back': 'back',
   'cli.command.change': 'change',
+  'cli.command.told': 'told unasked',
   'cli.command.note': 'note',
   'cli.command.paste': 'paste',
   'cli.command.here': 'read this computer',

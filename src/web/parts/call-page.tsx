@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Call } from '../../call/call.js';
 import { changeable } from '../../call/outcome.js';
 import { say } from '../../messages/say.js';
@@ -16,7 +16,12 @@ export function CallPage({ call }: { readonly call: Call }) {
   const { store } = useFace();
   const { view } = store.get();
   return (
-    <div class="call" data-view={view} data-closed={call.state.closed !== undefined ? true : undefined}>
+    <div
+      class="call"
+      data-entries={call.state.events.length}
+      data-view={view}
+      data-closed={call.state.closed !== undefined ? true : undefined}
+    >
       <nav class="views" aria-label={say('page.views')}>
         {VIEWS.map((one) => (
           <button
@@ -63,7 +68,7 @@ function Now({ call }: { readonly call: Call }) {
 function Closed() {
   const { desk } = useFace();
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   return (
     <section class="prompt" data-prompt aria-labelledby="closed-heading">
       <h2 id="closed-heading" ref={heading} tabIndex={-1}>

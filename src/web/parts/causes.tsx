@@ -4,6 +4,8 @@ import type { Ranked, Reason } from '../../diagnosis/diagnosis.js';
 import { say } from '../../messages/say.js';
 
 const REASONS = 3;
+/** The reasons of so many causes stand open; those of the others unfold. */
+const OPEN = 3;
 
 /** The causes as they stand, each with its largest reasons for and against. */
 export function Causes({ call }: { readonly call: Call }) {
@@ -21,9 +23,9 @@ export function Causes({ call }: { readonly call: Call }) {
         </span>
       </p>
       <ol class="ranked">
-        {ranked.map((cause) => (
+        {ranked.map((cause, at) => (
           <li key={cause.id}>
-            <Cause cause={cause} />
+            <Cause cause={cause} isFolded={at >= OPEN} />
           </li>
         ))}
       </ol>
@@ -32,7 +34,9 @@ export function Causes({ call }: { readonly call: Call }) {
   );
 }
 
-function Cause({ cause: { title, probability, reasons } }: { readonly cause: Ranked }) {
+function Cause({ cause, isFolded }: { readonly cause: Ranked; readonly isFolded: boolean }) {
+  const { title, probability, reasons } = cause;
+  const counted = reasons.filter(({ repeats }) => repeats === undefined).slice(0, REASONS);
   return (
     <>
       <p class="cause">
@@ -41,20 +45,30 @@ function Cause({ cause: { title, probability, reasons } }: { readonly cause: Ran
       </p>
       <svg class="bar" viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true" focusable="false">
         <rect width="100" height="4" class="whole" />
-        <rect width={probability * 100} height="4" class="part" />
+        <rect width={probability * 100} height="4" class="now" />
       </svg>
-      <ul class="reasons">
-        {reasons
-          .filter(({ repeats }) => repeats === undefined)
-          .slice(0, REASONS)
-          .map((reason) => (
-            <li key={reason.finding}>
-              <Weight reason={reason} />{' '}
-              {say('page.ranking-reason', { title: reason.title, shows: reason.shows })}
-            </li>
-          ))}
-      </ul>
+      {isFolded ? (
+        <details>
+          <summary aria-label={say('page.reasons-of', { title })}>{say('page.reasons')}</summary>
+          <Reasons reasons={counted} />
+        </details>
+      ) : (
+        <Reasons reasons={counted} />
+      )}
     </>
+  );
+}
+
+function Reasons({ reasons }: { readonly reasons: readonly Reason[] }) {
+  return (
+    <ul class="reasons">
+      {reasons.map((reason) => (
+        <li key={reason.finding}>
+          <Weight reason={reason} />
+          <span>{say('page.ranking-reason', { title: reason.title, shows: reason.shows })}</span>
+        </li>
+      ))}
+    </ul>
   );
 }
 

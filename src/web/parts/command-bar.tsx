@@ -12,7 +12,7 @@ export function CommandBar({ prompt, busy }: { readonly prompt: Prompt; readonly
     id === 'back' && !isStep ? say('page.leave') : say(`cli.command.${id}`);
   return (
     <fieldset class="commands">
-      <legend class="unseen">{say('page.commands')}</legend>
+      <legend class="heard">{say('page.commands')}</legend>
       {prompt.commands.map((id) => (
         <button
           key={id}
@@ -43,6 +43,8 @@ function give({ desk, store }: Face, id: CommandId, { screen }: Prompt): unknown
       return mode.kind === 'step' ? desk.happen({ type: 'undone' }) : desk.turnTo({ kind: 'step' });
     case 'change':
       return desk.turnTo({ kind: 'pick' });
+    case 'told':
+      return desk.turnTo({ kind: 'told' });
     case 'note':
       return desk.turnTo({ kind: 'note' });
     case 'paste':

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Screen } from '../../call/screen.js';
 import { say } from '../../messages/say.js';
 import { useFace } from '../face.js';
@@ -8,6 +8,7 @@ import { CommandBar } from './command-bar.js';
 import { Field } from './field.js';
 import { PasteText } from './paste-text.js';
 import { Reading } from './reading.js';
+import { Told } from './told.js';
 
 /** What is asked now: cautions first, then the words, then how, why and the ways to answer. */
 export function PromptBox({ prompt, level }: { readonly prompt: Prompt; readonly level: 2 | 3 }) {
@@ -15,11 +16,11 @@ export function PromptBox({ prompt, level }: { readonly prompt: Prompt; readonly
   const { busy, reading, mode, call } = store.get();
   const box = useRef<HTMLElement>(null);
   const { screen, key } = prompt;
-  useEffect(() => focusIn(box.current), [key]);
+  useLayoutEffect(() => focusIn(box.current), [key]);
   const Heading = `h${level}` as const;
   const isText = mode.kind === 'paste' && mode.pasting.stage === 'text';
   return (
-    <section ref={box} class="prompt" data-prompt aria-labelledby="prompt-heading" key={key}>
+    <section ref={box} class="prompt" data-prompt data-asked={key} aria-labelledby="prompt-heading" key={key}>
       <Heading id="prompt-heading" tabIndex={-1}>
         {screen.heading}
       </Heading>
@@ -27,7 +28,9 @@ export function PromptBox({ prompt, level }: { readonly prompt: Prompt; readonly
       {reading.length > 0 && mode.kind === 'step' && (
         <Reading files={reading} turnTo={(files) => store.set({ reading: files })} />
       )}
-      {isText ? (
+      {mode.kind === 'told' ? (
+        <Told />
+      ) : isText ? (
         <PasteText />
       ) : screen.input.kind === 'field' ? (
         <Field

@@ -78,7 +78,7 @@ function OpenFile() {
       {say('page.open-file')}
       <input
         type="file"
-        class="unseen"
+        class="heard"
         accept=".jsonl,.json,.txt"
         onChange={({ currentTarget }) => void take(currentTarget)}
       />
