@@ -116,7 +116,7 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
         const outcome = outcomeOf(call, said);
         return outcome.kind === 'event'
           ? happen(outcome.event)
-          : store.set({ mode: outcome, view: viewOf(outcome) });
+          : store.set({ mode: outcome, view: viewOf(outcome, call) });
       }
       case 'pick':
       case 'told':
@@ -159,7 +159,7 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
     reply,
     happen,
     takeText,
-    turnTo: (mode) => store.set({ mode, notice: '', view: viewOf(mode) }),
+    turnTo: (mode) => store.set({ mode, notice: '', view: viewOf(mode, store.get().call) }),
     forget,
     leave,
     copyTicket: async (unmasked) => {
@@ -180,9 +180,11 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
   };
 }
 
-/** Answers are changed where they stand, in their list. */
-function viewOf({ kind }: Mode): View {
-  return kind === 'pick' || kind === 'change' ? 'answers' : 'step';
+/** An answer is changed where it stands, in the list; what has no answer yet is asked where the step stands. */
+function viewOf(mode: Mode, call: Call | undefined): View {
+  const isInList =
+    mode.kind === 'pick' || (mode.kind === 'change' && call?.state.answers.has(mode.question) === true);
+  return isInList ? 'answers' : 'step';
 }
 
 /** A record from outside may have an id that is no part of a file name. */

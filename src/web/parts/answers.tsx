@@ -46,7 +46,6 @@ export function Answers({ call }: { readonly call: Call }) {
                       type="button"
                       data-choice={isPicking ? true : undefined}
                       disabled={busy}
-                      aria-label={say('page.change-one', { title })}
                       onClick={() => desk.turnTo({ kind: 'change', question: id })}
                     >
                       {isPicking && keyOf(at + 1) !== '' && (
@@ -54,7 +53,10 @@ export function Answers({ call }: { readonly call: Call }) {
                           {keyOf(at + 1)}
                         </span>
                       )}
-                      <span>{say('page.change')}</span>
+                      <span>
+                        {say('page.change')}
+                        <span class="heard">{say('page.of', { title })}</span>
+                      </span>
                     </button>
                   )}
                 </>

@@ -49,7 +49,10 @@ function Cause({ cause, isFolded }: { readonly cause: Ranked; readonly isFolded:
       </svg>
       {isFolded ? (
         <details>
-          <summary aria-label={say('page.reasons-of', { title })}>{say('page.reasons')}</summary>
+          <summary>
+            {say('page.reasons')}
+            <span class="heard">{say('page.of', { title })}</span>
+          </summary>
           <Reasons reasons={counted} />
         </details>
       ) : (

@@ -44,12 +44,9 @@ export function StagePanel({ call, id }: { readonly call: Call; readonly id: str
           <li key={title}>
             {say('page.stage-cause', { title, share: percent(probability) })}{' '}
             {file !== undefined && (
-              <button
-                type="button"
-                aria-label={say('page.read-this', { title })}
-                onClick={() => setFiles([file])}
-              >
+              <button type="button" onClick={() => setFiles([file])}>
                 {say('page.reading')}
+                <span class="heard">{say('page.of', { title })}</span>
               </button>
             )}
           </li>
@@ -60,12 +57,9 @@ export function StagePanel({ call, id }: { readonly call: Call; readonly id: str
           <li key={question}>
             {say('cli.change.one', { title, answer })}{' '}
             {call.state.closed === undefined && (
-              <button
-                type="button"
-                aria-label={say('page.change-one', { title })}
-                onClick={() => desk.turnTo({ kind: 'change', question })}
-              >
+              <button type="button" onClick={() => desk.turnTo({ kind: 'change', question })}>
                 {say('page.change')}
+                <span class="heard">{say('page.of', { title })}</span>
               </button>
             )}
           </li>

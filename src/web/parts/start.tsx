@@ -54,13 +54,9 @@ function KeptCall({ kept: { id, opened, entries }, at }: { readonly kept: Kept; 
         </span>
         <span>{say('cli.unfinished-one', { opened: when, events: entries })}</span>
       </button>
-      <button
-        type="button"
-        class="forget"
-        aria-label={say('page.forget-one', { opened: when })}
-        onClick={() => desk.forget(id)}
-      >
+      <button type="button" class="forget" onClick={() => desk.forget(id)}>
         {say('page.forget')}
+        <span class="heard">{say('page.forget-one', { opened: when })}</span>
       </button>
     </>
   );

@@ -35,7 +35,7 @@ export function Ticket({ call }: { readonly call: Call }) {
         {say('page.unmasked')}
       </label>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keyboard */}
-      <section class="scrolls" tabIndex={0} aria-label={say('page.ticket')}>
+      <section class="scrolls" tabIndex={0} aria-label={say('page.ticket-text')}>
         <pre data-ticket>{text}</pre>
       </section>
     </section>
