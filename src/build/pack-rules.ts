@@ -4,6 +4,7 @@ import { pathToFileURL } from 'node:url';
 import articleSchema from '../cli/output/article.schema.json' with { type: 'json' };
 import articlesSchema from '../cli/output/articles.schema.json' with { type: 'json' };
 import hereSchema from '../cli/output/here.schema.json' with { type: 'json' };
+import pageSchema from '../cli/output/page.schema.json' with { type: 'json' };
 import questionsSchema from '../cli/output/questions.schema.json' with { type: 'json' };
 import readSchema from '../cli/output/read.schema.json' with { type: 'json' };
 import reckonSchema from '../cli/output/reckon.schema.json' with { type: 'json' };
@@ -25,6 +26,7 @@ const OUTPUT_SCHEMAS = {
   articles: articlesSchema,
   diagnosis: diagnosisSchema,
   here: hereSchema,
+  page: pageSchema,
   questions: questionsSchema,
   read: readSchema,
   reckon: reckonSchema,

@@ -19,6 +19,7 @@ const COMMANDS = {
   reckon: async () => (await import('./commands/reckon.js')).reckon,
   read: async () => (await import('./commands/read.js')).readText,
   here: async () => (await import('./commands/here.js')).here,
+  page: async () => (await import('./commands/page.js')).page,
   article: async () => (await import('./commands/article.js')).article,
 } satisfies Readonly<Record<string, () => Promise<Command>>>;
 

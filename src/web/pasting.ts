@@ -69,17 +69,24 @@ export function pastingSays(
     case 'which':
       return { found, say: say('paste.which'), choices: whichAdapter(pasting.paste) };
     case 'filled':
-      return {
-        found: filledLines(call.rules, pasting.answers),
-        say: say('page.paste-fill'),
-        choices: [
-          { id: 'yes', title: say('page.paste-fill-yes') },
-          { id: 'no', title: say('page.paste-fill-no') },
-        ],
-      };
+      return filledSays(call, pasting.answers);
   }
 }
 
 function whoseOrHere(paste: Paste, left: readonly WhoseQuestion[]): Pasting {
   return left.length > 0 ? { stage: 'whose', paste, left } : { stage: 'here', paste };
+}
+
+function filledSays(call: Call, answers: readonly PastedAnswer[]): ReturnType<typeof pastingSays> {
+  const kind = answers.length === 0 ? 'keep' : 'fill';
+  // The first line says that they are filled in, and they are not yet.
+  const [, ...found] = answers.length === 0 ? [] : filledLines(call.rules, answers);
+  return {
+    found: found.map((line) => line.trim()),
+    say: say(`page.paste-${kind}`),
+    choices: [
+      { id: 'yes', title: say(`page.paste-${kind}-yes`) },
+      { id: 'no', title: say('page.paste-fill-no') },
+    ],
+  };
 }

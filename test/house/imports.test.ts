@@ -26,6 +26,8 @@ describe('a planted import is reported', () => {
     ['src/files/x.ts', "import { createPrompt } from '@inquirer/core';", 'only cli may use it'],
     ['src/values/x.ts', "import fc from 'fast-check';", 'no library of this project'],
     ['src/values/x.ts', "import { a } from './a';", 'ends in .js'],
+    ['src/cli/x.ts', "import './style/x.css';", 'ends in .js'],
+    ['src/web/x.tsx', "import '../cli/x.css';", 'ends in .js'],
     ['src/cli/x.ts', "import { demo } from '../build/demo.js';", '"build" is no room'],
     ['src/attic/x.ts', '', 'stands in no room'],
     ['src/x.ts', '', 'stands in no room'],
@@ -41,6 +43,7 @@ test.each([
   ['src/cli/x.ts', "import { say } from '../messages/say.js';"],
   ['src/build/x.ts', "import { a } from '../cli/a.js';\nimport { b } from 'rolldown';"],
   ['src/steps/x.ts', "import { holds } from '../findings/holds.js';\nimport { ways } from './ways.js';"],
+  ['src/web/x.tsx', "import './style/x.css';\nimport { render } from 'preact';"],
   ['src/values/x.ts', "// import { holds } from '../findings/holds.js';"],
 ])('%s may have: %s', (path, text) => {
   expect(importFaults([{ path, text }])).toEqual([]);

@@ -81,6 +81,8 @@ function isRoom(room: string): boolean {
 }
 
 function roomFault({ path }: Source, room: string, { from, typeOnly }: Import): string | undefined {
+  // A style is no module; only the page has any, each its own.
+  if (room === 'web' && /^\.\/style\/[a-z-]+\.css$/.test(from)) return undefined;
   if (!from.endsWith('.js')) return 'a relative import ends in .js';
   const target = roomOf(posix.join(posix.dirname(path), from));
   const order = (id: string): number => ORDER.indexOf(id);

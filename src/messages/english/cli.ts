@@ -13,6 +13,7 @@ export const CLI_WORDS = {
   whydark reckon [TOPIC]          do one sum alone: subnet, reach and others
   whydark read FILE               what is understood of a pasted text
   whydark here                    read this computer, and say what to do next
+  whydark page                    the same call in a browser, without a network
   whydark article [NAME]          read about a cause, or how something is done
 
   --record FILE   keep the call in this file         --json       results as JSON

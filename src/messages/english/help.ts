@@ -99,6 +99,19 @@ given is asked for on a terminal. "whydark reckon" alone lists the topics.
   --csv   the table of an address plan, as comma-separated values
 
 Example: whydark reckon subnet --address 172.23.40.21 --mask 255.255.255.0`,
+  'help.page': `whydark page [--json]
+
+Serves the page to this computer alone and opens it in the browser: the same
+call, with the picture path, the causes and the ticket in sight. It says the
+address, and where there is no display it only says it. Ctrl-C ends it.
+
+The page needs no server: dist/page/whydark.html opens from disk, also on a
+phone, and dist/page/site/ is a folder for any static web server.
+
+  --json   the address as JSON (format 1, dist/schema/page.schema.json),
+           without opening it
+
+Example: whydark page --json`,
   'help.article': `whydark article [NAME] [--html | --json]
 
 Shows the article of a cause, or a how-to: what happens, how to be sure, how to

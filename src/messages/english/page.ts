@@ -121,6 +121,8 @@ export const PAGE_WORDS = {
   'page.paste-no-clipboard': 'This browser does not let the page read the clipboard. Paste into the field.',
   'page.paste-found': 'What was understood',
   'page.paste-fill': 'Fill these in?',
+  'page.paste-keep': 'The text answers no question. Keep it with the call all the same?',
+  'page.paste-keep-yes': 'Yes, keep it',
   'page.paste-fill-yes': 'Yes, fill them in',
   'page.paste-fill-no': 'No, leave the text out',
 
