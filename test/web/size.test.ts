@@ -1,0 +1,30 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { expect, test } from 'vitest';
+
+const HTML = readFileSync(new URL('../../dist/page/whydark.html', import.meta.url), 'utf8');
+const SITE = readFileSync(new URL('../../dist/page/site/index.html', import.meta.url), 'utf8');
+const block = (id: string): string => new RegExp(`id="${id}">([^<]*)<`).exec(HTML)?.[1] ?? '';
+
+test('both shapes hold the same script, style, rule base and articles', () => {
+  const inside = (html: string) =>
+    [...html.matchAll(/<(script|style)[^>]*>([\s\S]*?)<\/\1>/g)].map(([all]) => all);
+  expect(inside(HTML)).toEqual(inside(SITE));
+  expect(inside(HTML).length).toBe(5);
+});
+
+test('the rule base in the page is the one that the build packed, under its digest', () => {
+  const { rules, digest } = JSON.parse(block('rules'));
+  expect(rules).toEqual(JSON.parse(readFileSync('dist/rules.json', 'utf8')));
+  expect(digest).toBe(readFileSync('dist/rules.digest', 'utf8').trim());
+});
+
+test('the page brings the licences of all that was bundled', () => {
+  for (const name of ['preact', 'json-rules-engine', 'ip-num', 'marked'])
+    expect(block('licences')).toContain(`${name} `);
+});
+
+test('code and rules do not grow unseen: 285 kB, compressed with gzip, without the articles', () => {
+  const without = HTML.replace(block('articles'), '');
+  expect(gzipSync(without, { level: 9 }).length).toBeLessThan(285_000);
+});
