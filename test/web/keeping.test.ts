@@ -79,6 +79,17 @@ describe('a call', () => {
     expect(await page.evaluate(() => localStorage.length)).toBe(0);
   });
 
+  test('is forgotten from the beginning of the page too, and not by one press', async () => {
+    const page = await context().newPage();
+    await begin(page);
+    await page.reload();
+    await page.locator('.kept .forget').click();
+    expect(await page.evaluate(() => localStorage.length)).toBe(1);
+    await page.locator('.kept .forget').click();
+    await page.waitForFunction(() => document.querySelector('.kept') === null);
+    expect(await page.evaluate(() => localStorage.length)).toBe(0);
+  });
+
   test('saved to a file is a record that the terminal reads, with the same ticket', async () => {
     const page = await context().newPage();
     await begin(page, '2');

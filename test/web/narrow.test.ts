@@ -17,7 +17,7 @@ function tooSmall(page: Page): Promise<readonly string[]> {
   return page.evaluate(() =>
     [
       ...document.querySelectorAll(
-        'main :is(button, .button, select, input:not([type=file], [type=checkbox]))',
+        'main :is(button, .button, summary, select, input:not([type=file], [type=checkbox]))',
       ),
     ]
       .filter((one) => one.getClientRects().length > 0)
@@ -38,7 +38,7 @@ test('every target is at least 48 px high, at each kind of step and in each view
   await page.waitForSelector('.start');
   expect(await tooSmall(page)).toEqual([]);
   await begin(page, '2');
-  for (const wanted of ['[data-entries="0"]', '[data-prompt] [data-done]', '[data-prompt] [data-field]']) {
+  for (const wanted of ['[data-entries="0"]', '[data-prompt] [data-field]', '[data-prompt] [data-done]']) {
     await goOnUntil(page, wanted);
     expect(await tooSmall(page)).toEqual([]);
   }

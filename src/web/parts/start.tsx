@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { say } from '../../messages/say.js';
 import { useFace } from '../face.js';
 import type { Kept } from '../keep.js';
@@ -45,6 +46,7 @@ export function Start() {
 
 function KeptCall({ kept: { id, opened, entries }, at }: { readonly kept: Kept; readonly at: number }) {
   const { desk } = useFace();
+  const [isSure, setSure] = useState(false);
   const when = opened.slice(0, 16).replace('T', ' ');
   return (
     <>
@@ -54,8 +56,8 @@ function KeptCall({ kept: { id, opened, entries }, at }: { readonly kept: Kept; 
         </span>
         <span>{say('cli.unfinished-one', { opened: when, events: entries })}</span>
       </button>
-      <button type="button" class="forget" onClick={() => desk.forget(id)}>
-        {say('page.forget')}
+      <button type="button" class="forget" onClick={() => (isSure ? desk.forget(id) : setSure(true))}>
+        {say(isSure ? 'page.forget-yes' : 'page.forget')}
         <span class="heard">{say('page.forget-one', { opened: when })}</span>
       </button>
     </>
