@@ -59,6 +59,7 @@ describe('packing the rule base', () => {
       'articles',
       'diagnosis',
       'here',
+      'page',
       'questions',
       'read',
       'reckon',
