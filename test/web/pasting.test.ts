@@ -59,6 +59,18 @@ test('a text that is left out leaves no trace', async () => {
   expect(await page.evaluate(() => Object.values(localStorage).join(''))).not.toContain('172.23.40.22');
 });
 
+test('what a text would fill in is still left out when somebody says no to it', async () => {
+  const page = await context().newPage();
+  await begin(page);
+  await paste(page, CAMERA);
+  await page.waitForSelector('[data-asked^="paste:here"]');
+  await page.keyboard.press('1');
+  await page.waitForSelector('[data-asked^="paste:filled"]');
+  await page.keyboard.press('2');
+  await page.waitForSelector('[data-asked="step:0"]');
+  expect(await entriesOf(page)).toBe(0);
+});
+
 test('numbers that belong to nobody are asked about', async () => {
   const page = await context().newPage();
   await begin(page);
