@@ -28,6 +28,8 @@ export interface Answer {
   readonly origin: Origin;
   /** Answers of one paste share its id, and count once where reliability is added up. */
   readonly paste?: string;
+  /** The line of the paste it stands on, counted from 1. */
+  readonly line?: number;
 }
 
 /** The answers that hold now, by question. */

@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import articleSchema from '../cli/output/article.schema.json' with { type: 'json' };
 import articlesSchema from '../cli/output/articles.schema.json' with { type: 'json' };
+import hereSchema from '../cli/output/here.schema.json' with { type: 'json' };
 import questionsSchema from '../cli/output/questions.schema.json' with { type: 'json' };
+import readSchema from '../cli/output/read.schema.json' with { type: 'json' };
 import reckonSchema from '../cli/output/reckon.schema.json' with { type: 'json' };
 import topicsSchema from '../cli/output/reckon-topics.schema.json' with { type: 'json' };
 import checkSchema from '../cli/output/rules-check.schema.json' with { type: 'json' };
@@ -22,7 +24,9 @@ const OUTPUT_SCHEMAS = {
   article: articleSchema,
   articles: articlesSchema,
   diagnosis: diagnosisSchema,
+  here: hereSchema,
   questions: questionsSchema,
+  read: readSchema,
   reckon: reckonSchema,
   'reckon-topics': topicsSchema,
   'rules-check': checkSchema,

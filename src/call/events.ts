@@ -18,6 +18,13 @@ export interface CallHeader {
   readonly role: Role;
 }
 
+/** An answer out of a pasted text, with the line it stands on, counted from 1. */
+export interface PastedAnswer {
+  readonly question: string;
+  readonly answer: RawAnswer;
+  readonly line: number;
+}
+
 /** One thing that happened in a call. `at` is ISO 8601 in UTC. */
 export type CallEvent = { readonly at: string } & (
   | {
@@ -26,6 +33,16 @@ export type CallEvent = { readonly at: string } & (
       readonly answer: RawAnswer;
       readonly origin: Origin;
       readonly paste?: string;
+    }
+  /** A text that was pasted, or read from this computer, without its secrets, and the answers it gave: one thing to take back. */
+  | {
+      readonly type: 'pasted';
+      readonly paste: string;
+      readonly origin: 'pasted' | 'read';
+      readonly text: string;
+      readonly answers: readonly PastedAnswer[];
+      /** What stood out in it, in words. */
+      readonly note?: string;
     }
   | { readonly type: 'agreed'; readonly question: string }
   /** The last thing that still held is taken back. */

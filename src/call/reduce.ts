@@ -37,6 +37,8 @@ export function reduce(
   switch (event.type) {
     case 'answered':
       return answered(rules, state, event);
+    case 'pasted':
+      return pasted(rules, state, event);
     case 'agreed':
       return agreed(state, event.question);
     case 'noted':
@@ -66,6 +68,7 @@ function answered(
     readonly answer: RawAnswer;
     readonly origin: Answer['origin'];
     readonly paste?: string;
+    readonly line?: number;
   },
 ): Result<CallState> {
   const question = rules.questions.find(({ id }) => id === event.question);
@@ -77,6 +80,7 @@ function answered(
     value: parsed.value,
     origin: event.origin,
     ...(event.paste === undefined ? {} : { paste: event.paste }),
+    ...(event.line === undefined ? {} : { line: event.line }),
   };
   const answers = new Map(state.answers).set(question.id, answer);
   return ok({
@@ -89,6 +93,24 @@ function answered(
     kept: keptWithout(state, [question.id]),
     spent: spentWithout(rules, state, question.id),
   });
+}
+
+/** All answers of a paste or none: one that does not fit refuses the whole. Nobody walks for what stands in a text. */
+function pasted(
+  rules: RuleBase,
+  state: CallState,
+  { paste, origin, answers, note }: Extract<CallEvent, { type: 'pasted' }>,
+): Result<CallState> {
+  let next = state;
+  for (const { question, answer, line } of answers) {
+    const taken = answered(rules, next, { question, answer, origin, paste, line });
+    if (!taken.ok) return taken;
+    next = taken.value;
+  }
+  const { lastStage: _, ...taken } = next;
+  const { here, lastStage } = state;
+  const notes = note === undefined ? state.notes : [...state.notes, note];
+  return ok({ ...taken, here, notes, ...(lastStage === undefined ? {} : { lastStage }) });
 }
 
 /** What is said anew is seen anew: a finding that rests on it speaks again. */

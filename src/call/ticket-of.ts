@@ -59,6 +59,7 @@ function askedOf({ rules, state }: Call): TicketInput['asked'] {
         title: question.title,
         answer: answerInWords(question, given.value),
         origin: (now ?? given).origin,
+        ...(given.line === undefined ? {} : { line: given.line }),
         superseded: now === undefined,
       },
     ];

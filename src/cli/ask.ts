@@ -3,6 +3,7 @@ import type { Input } from '../call/screen.js';
 import type { Paint } from './paint.js';
 import { choicePrompt } from './prompts/choice-prompt.js';
 import { fieldPrompt } from './prompts/field-prompt.js';
+import { MARKS_OFF, MARKS_ON } from './prompts/paste-marks.js';
 import type { Command, Reply } from './prompts/reply.js';
 import { severalPrompt } from './prompts/several-prompt.js';
 
@@ -18,6 +19,7 @@ export type Ask = (
   input: Input,
   commands: readonly Command[],
   wrong?: (text: string) => string | undefined,
+  holdsMore?: (text: string) => boolean,
 ) => Promise<Reply>;
 
 /** Prompts on a terminal, through inquirer. */
@@ -26,7 +28,8 @@ export function askOn({ input, output, paint }: Terminal): Ask {
   prompt.registerPrompt('whydark-choice', choicePrompt);
   prompt.registerPrompt('whydark-several', severalPrompt);
   prompt.registerPrompt('whydark-field', fieldPrompt);
-  return async (asked, commands, wrong = () => undefined) => {
+  return async (asked, commands, wrong = () => undefined, holdsMore = () => false) => {
+    const takesPaste = asked.kind === 'field' && commands.some(({ id }) => id === 'paste');
     const common = {
       type: `whydark-${asked.kind}`,
       name: 'reply',
@@ -36,8 +39,15 @@ export function askOn({ input, output, paint }: Terminal): Ask {
       columns: output.columns,
     };
     const question =
-      asked.kind === 'field' ? { ...common, was: asked.was, wrong } : { ...common, choices: asked.choices };
-    const answers: { reply: Reply } = await prompt([question]);
-    return answers.reply;
+      asked.kind === 'field'
+        ? { ...common, was: asked.was, wrong, holdsMore }
+        : { ...common, choices: asked.choices };
+    if (takesPaste) output.write(MARKS_ON);
+    try {
+      const answers: { reply: Reply } = await prompt([question]);
+      return answers.reply;
+    } finally {
+      if (takesPaste) output.write(MARKS_OFF);
+    }
   };
 }

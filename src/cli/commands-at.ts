@@ -6,6 +6,8 @@ const KEYS = {
   back: 'b',
   change: 'c',
   note: 'n',
+  paste: 'p',
+  here: 'r',
   why: 'w',
   how: 'h',
   other: 'o',

@@ -9,13 +9,14 @@ import { terminalText } from '../knowledge/terminal.js';
 import { inWords, say } from '../messages/say.js';
 import type { Ask, Terminal } from './ask.js';
 import { type CommandId, commandsAt } from './commands-at.js';
+import type { Eyes } from './look-here.js';
 import { lines } from './paint.js';
 import type { Reply } from './prompts/reply.js';
 import { rankingText } from './ranking-text.js';
 import { pathText, screenText } from './show-screen.js';
 
 /** An event without its time. */
-type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
+export type Happening = CallEvent extends infer E ? (E extends CallEvent ? Omit<E, 'at'> : never) : never;
 
 /** A call being held on a terminal. */
 export interface Session {
@@ -25,6 +26,10 @@ export interface Session {
   readonly now: () => string;
   /** The text of an article or a how-to, as markdown; `undefined` where it is not there. */
   readonly read?: (file: string) => string | undefined;
+  /** Waits for a text to be pasted; `undefined` where none came. Where this is missing nothing can be pasted. */
+  readonly pasted?: () => Promise<string | undefined>;
+  /** How this computer is looked at, where it may stand on the site. */
+  readonly eyes?: () => Promise<Eyes>;
 }
 
 /** How holding a call ended: closed for good, or left open for another time. */
@@ -34,12 +39,22 @@ export interface Held {
 }
 
 /** Holds a call from where it stands until it is closed or left. Each event is on the disk before the next step. */
-export async function holdCall(session: Session, start: Call): Promise<Held> {
+export async function holdCall(
+  session: Session,
+  start: Call,
+  first: readonly Happening[] = [],
+): Promise<Held> {
   let call = start;
+  for (const happening of first) call = await happen(session, call, happening);
   while (call.state.closed === undefined) {
     const screen = screenOf(call);
     tell(session, screenText(screen, session.terminal.paint, session.terminal.output.columns));
-    const reply = await session.ask(screen.input, commandsAt(commandsFor(screen, call)), wrongFor(call));
+    const reply = await session.ask(
+      screen.input,
+      commandsAt(commandsFor(session, screen, call)),
+      wrongFor(call),
+      holdsMoreFor(session, call),
+    );
     const outcome = await outcomeOf(session, call, screen, reply);
     if (outcome === 'left') return { call, closed: false };
     for (const happening of outcome) call = await happen(session, call, happening);
@@ -47,11 +62,16 @@ export async function holdCall(session: Session, start: Call): Promise<Held> {
   return { call, closed: true };
 }
 
-function commandsFor(screen: Screen, call: Call): readonly CommandId[] {
+function commandsFor({ pasted, eyes }: Session, screen: Screen, call: Call): readonly CommandId[] {
   const ids: CommandId[] = [];
+  const isAsking = call.step.kind === 'ask' || call.step.kind === 'read-back';
   if (call.step.kind === 'ask') ids.push('cant-tell');
   if (call.state.events.length > 0) ids.push('back', 'change');
-  ids.push('note', 'why');
+  ids.push('note');
+  if (pasted && isAsking) ids.push('paste');
+  // On the desk's own computer there is no site to see.
+  if (eyes && isAsking && call.state.header.role === 'site') ids.push('here');
+  ids.push('why');
   if (screen.reads.length > 0) ids.push('how');
   if (screen.mayPass) ids.push('other');
   return [...ids, 'view', 'stop'];
@@ -62,6 +82,15 @@ function wrongFor(call: Call): (text: string) => string | undefined {
   const { step } = call;
   return (text) => (step.kind === 'ask' ? misfitOf(call, step.question, text) : undefined);
 }
+
+/** A line that holds several addresses where one was asked for is a page that somebody typed off. */
+function holdsMoreFor({ pasted }: Session, { step, rules }: Call): (text: string) => boolean {
+  const question = step.kind === 'ask' ? rules.questions.find(({ id }) => id === step.question) : undefined;
+  const isAddress = question?.answer.type === 'address' || question?.answer.type === 'mask';
+  return (text) => pasted !== undefined && isAddress && TWO_ADDRESSES.test(text);
+}
+
+const TWO_ADDRESSES = /\d(?:\.\d{1,3}){3}[^\d.][\s\S]{0,200}?\d(?:\.\d{1,3}){3}/;
 
 /** Keeps the event, then goes on. One that the disk would not keep is said, and has not happened. */
 async function happen(session: Session, call: Call, happening: Happening): Promise<Call> {
@@ -84,6 +113,7 @@ type Outcome = readonly Happening[] | 'left';
 
 async function outcomeOf(session: Session, call: Call, screen: Screen, reply: Reply): Promise<Outcome> {
   if (reply.kind === 'command') return commandOutcome(session, call, screen, reply.id);
+  if (reply.kind === 'pasted') return takeText(session, call, reply.text);
   const { step } = call;
   switch (step.kind) {
     case 'ask':
@@ -111,7 +141,7 @@ function answered(question: string, answer: string | readonly string[] | null): 
   return { type: 'answered', question, answer, origin: 'said' };
 }
 
-function rawOf(reply: Exclude<Reply, { kind: 'command' }>): string | readonly string[] {
+function rawOf(reply: Exclude<Reply, { kind: 'command' | 'pasted' }>): string | readonly string[] {
   return reply.kind === 'one' ? reply.id : reply.kind === 'several' ? reply.ids : reply.text;
 }
 
@@ -147,6 +177,10 @@ async function commandOutcome(session: Session, call: Call, screen: Screen, id: 
       return chooseAnswer(session, call);
     case 'note':
       return takeNote(session);
+    case 'paste':
+      return pasteOutcome(session, call);
+    case 'here':
+      return hereOutcome(session, call);
     case 'why':
       tell(session, rankingText(call, session.terminal.paint, session.terminal.output.columns));
       return [];
@@ -205,8 +239,35 @@ async function changeAnswer(session: Session, call: Call, id: string): Promise<O
   const reply = await session.ask(input, commandsAt(['cant-tell', 'back']), (text) =>
     misfitOf(call, id, text),
   );
+  if (reply.kind === 'pasted') return takeText(session, call, reply.text);
   if (reply.kind !== 'command') return [answered(id, rawOf(reply))];
   return reply.id === 'cant-tell' ? [answered(id, null)] : [];
+}
+
+async function pasteOutcome(session: Session, call: Call): Promise<Outcome> {
+  const text = await session.pasted?.();
+  if (text === undefined) {
+    tell(session, say('paste.nothing-came'));
+    return [];
+  }
+  return takeText(session, call, text);
+}
+
+async function takeText(session: Session, call: Call, text: string): Promise<Outcome> {
+  const { ask, terminal } = session;
+  const desk = { ask, tell: (words: string) => tell(session, words), columns: terminal.output.columns };
+  // Loaded when wanted: few calls paste anything, and every start would pay for it.
+  const { takePaste } = await import('./take-paste.js');
+  const event = await takePaste(desk, call, text);
+  return event ? [event] : [];
+}
+
+async function hereOutcome(session: Session, call: Call): Promise<Outcome> {
+  const { ask, eyes, terminal } = session;
+  if (eyes === undefined) return [];
+  const { readHere } = await import('./read-here.js');
+  const event = await readHere(await eyes(), terminal, ask, call);
+  return event ? [event] : [];
 }
 
 async function takeNote(session: Session): Promise<Outcome> {

@@ -17,6 +17,8 @@ const COMMANDS = {
   ticket: async () => (await import('./commands/ticket.js')).ticket,
   rules: async () => (await import('./commands/rules.js')).rules,
   reckon: async () => (await import('./commands/reckon.js')).reckon,
+  read: async () => (await import('./commands/read.js')).readText,
+  here: async () => (await import('./commands/here.js')).here,
   article: async () => (await import('./commands/article.js')).article,
 } satisfies Readonly<Record<string, () => Promise<Command>>>;
 
@@ -52,6 +54,7 @@ export async function run(argv: readonly string[]): Promise<number> {
 /** Options that only this command has. */
 async function ownOptions(command: string | undefined): Promise<readonly string[]> {
   if (command === 'reckon') return (await import('../call/topics.js')).inputIds();
+  if (command === 'here') return ['agree', 'camera', 'router', 'name'];
   return command === 'rules' ? ['calls'] : [];
 }
 

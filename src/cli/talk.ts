@@ -1,3 +1,4 @@
+import type { Call } from '../call/call.js';
 import { ticketOf } from '../call/ticket-of.js';
 import { VERSION } from '../call/version.js';
 import { exists } from '../files/exists.js';
@@ -6,7 +7,8 @@ import { callsFolder, makeCallsFolder } from '../files/state-folder.js';
 import { say } from '../messages/say.js';
 import type { Ask, Terminal } from './ask.js';
 import { begin, chooseUnfinished, type Opened, resume } from './begin-or-resume.js';
-import { holdCall } from './hold-call.js';
+import { type Happening, holdCall } from './hold-call.js';
+import type { Eyes } from './look-here.js';
 import type { Options } from './options.js';
 import { lines } from './paint.js';
 import { EXIT } from './run.js';
@@ -21,6 +23,12 @@ export interface Desk {
   readonly home: string;
   /** The text of an article or a how-to, as markdown; `undefined` where it is not there. */
   readonly read?: (file: string) => string | undefined;
+  /** Waits for a text to be pasted. */
+  readonly pasted?: () => Promise<string | undefined>;
+  /** How the computer that the call is held on is looked at. */
+  readonly eyes?: () => Promise<Eyes>;
+  /** What a new call begins with, out of what was found before it. */
+  readonly first?: (call: Call) => readonly Happening[];
 }
 
 /**
@@ -38,7 +46,11 @@ export async function talk(options: Options, loaded: LoadedRules, desk: Desk): P
     const { call: start, writer } = opened;
     if (opened.resumed) tell(say('cli.resumed', { events: start.state.events.length }));
     tell(say('cli.record-at', { file: writer.path }));
-    const { call: end, closed } = await holdCall({ ...desk, writer }, start);
+    const { call: end, closed } = await holdCall(
+      { ...desk, writer },
+      start,
+      opened.resumed ? undefined : desk.first?.(start),
+    );
     if (closed) {
       tell(`\n${say('cli.ticket-follows')}\n`);
       results.write(ticketOf(end, { unmasked: options.unmasked }));

@@ -5,7 +5,7 @@ import { printable } from './printable.js';
 
 type Kind = CallEvent['type'];
 type Of<K extends Kind> = Extract<CallEvent, { type: K }>;
-type Field = 'text' | 'optional-text' | 'answer' | readonly string[];
+type Field = 'text' | 'optional-text' | 'answer' | 'pasted-answers' | readonly string[];
 
 /** Every member of a closed set: the compiler refuses a missing and a foreign one. */
 function oneOf<T extends string>(members: Readonly<Record<T, true>>): readonly string[] {
@@ -15,6 +15,13 @@ function oneOf<T extends string>(members: Readonly<Record<T, true>>): readonly s
 /** What each kind of event has to carry, besides `at` and `type`. */
 const SHAPES: { readonly [K in Kind]: Readonly<Record<Exclude<keyof Of<K>, 'at' | 'type'>, Field>> } = {
   answered: { question: 'text', answer: 'answer', origin: ORIGINS, paste: 'optional-text' },
+  pasted: {
+    paste: 'text',
+    origin: ['pasted', 'read'],
+    text: 'text',
+    answers: 'pasted-answers',
+    note: 'optional-text',
+  },
   agreed: { question: 'text' },
   undone: {},
   noted: { text: 'text' },
@@ -84,8 +91,20 @@ function fieldProblem(value: unknown, needed: Field): MessageId | undefined {
   if (needed === 'text') return typeof value === 'string' ? undefined : 'files.event-needs-text';
   if (needed === 'optional-text')
     return value === undefined || typeof value === 'string' ? undefined : 'files.event-optional-text';
+  if (needed === 'pasted-answers')
+    return Array.isArray(value) && value.every(isPastedAnswer) ? undefined : 'files.event-needs-pasted';
   if (needed === 'answer') return isAnswer(value) ? undefined : 'files.event-needs-answer';
   return typeof value === 'string' && needed.includes(value) ? undefined : 'files.event-needs-one-of';
+}
+
+function isPastedAnswer(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  const fields = new Map<string, unknown>(Object.entries(value));
+  return (
+    typeof fields.get('question') === 'string' &&
+    isAnswer(fields.get('answer')) &&
+    Number.isSafeInteger(fields.get('line'))
+  );
 }
 
 function isAnswer(value: unknown): boolean {

@@ -22,6 +22,19 @@ export async function readInput(name: string, stdin: AsyncIterable<Uint8Array | 
   }
 }
 
+/** The same as it stands, in whatever code page. */
+export async function readBytes(
+  name: string,
+  stdin: AsyncIterable<Uint8Array | string>,
+): Promise<Uint8Array> {
+  const shown = name === '-' ? say('files.standard-input') : name;
+  try {
+    return await gather(name === '-' ? stdin : createReadStream(name), shown);
+  } catch (error) {
+    throw faultOf(error, shown);
+  }
+}
+
 async function gather(source: AsyncIterable<Uint8Array | string>, shown: string): Promise<Buffer> {
   const chunks: Buffer[] = [];
   let length = 0;

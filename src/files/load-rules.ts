@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { SUM_NAMES, TOPIC_INPUTS } from '../findings/sums.js';
+import { OBSERVATION_SHAPES } from '../intake/observations.js';
 import { ADDITIONS, type Merged, withAdditions } from '../rulebase/additions.js';
 import { type Assembled, assembleTexts } from '../rulebase/assemble.js';
 import { digestOf } from '../rulebase/canonical.js';
@@ -43,7 +44,11 @@ export async function checkRuleSources(sources: readonly string[], schemas: stri
     },
     { texts: textsIn(first), faults: [] },
   );
-  const assembled: Assembled = assembleTexts(merged.texts, shapes, { sums: SUM_NAMES, topics: TOPIC_INPUTS });
+  const assembled: Assembled = assembleTexts(merged.texts, shapes, {
+    sums: SUM_NAMES,
+    topics: TOPIC_INPUTS,
+    observations: OBSERVATION_SHAPES,
+  });
   const faults = inOrder([...merged.faults, ...assembled.faults]);
   const { rulebase } = assembled;
   return rulebase && !faults.some(isError)

@@ -9,9 +9,11 @@ import { CLOCK_WORDS } from './english/clock.js';
 import { DIAGNOSIS_WORDS } from './english/diagnosis.js';
 import { FILES_WORDS } from './english/files.js';
 import { HELP_WORDS } from './english/help.js';
+import { HERE_WORDS } from './english/here.js';
 import { LOSS_WORDS } from './english/loss.js';
 import { NAT_WORDS } from './english/nat.js';
 import { OVERLAP_WORDS } from './english/overlap.js';
+import { PASTE_WORDS } from './english/paste.js';
 import { PLAN_WORDS } from './english/plan.js';
 import { POWER_WORDS } from './english/power.js';
 import { PROPOSAL_WORDS } from './english/proposals.js';
@@ -34,6 +36,8 @@ export const ENGLISH = {
   ...DIAGNOSIS_WORDS,
   ...FILES_WORDS,
   ...HELP_WORDS,
+  ...HERE_WORDS,
+  ...PASTE_WORDS,
   ...PLAN_WORDS,
   ...POWER_WORDS,
   ...REVIEW_WORDS,

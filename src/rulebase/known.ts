@@ -7,6 +7,8 @@ export interface CodeNames {
   readonly sums: readonly string[];
   /** Topics of sums, each with the names of its inputs. */
   readonly topics: ReadonlyMap<string, ReadonlySet<string>>;
+  /** What can be read from a pasted text: the type of its answer, or the words it can come out as. */
+  readonly observations: ReadonlyMap<string, string | readonly string[]>;
 }
 
 /** What there is in a draft, by id, for checks that follow mentions. */

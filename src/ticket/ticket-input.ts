@@ -25,6 +25,8 @@ export interface Asked {
   /** The answer in words; "can't tell" included. */
   readonly answer: string;
   readonly origin: 'said' | 'agreed' | 'pasted' | 'read';
+  /** The line of the pasted text it stands on. */
+  readonly line?: number;
   /** Set aside by a remedy or a correction: what held before. */
   readonly superseded: boolean;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SUM_NAMES, TOPIC_INPUTS } from '../../src/findings/sums.js';
+import { OBSERVATION_SHAPES } from '../../src/intake/observations.js';
 import { assembleTexts } from '../../src/rulebase/assemble.js';
 import { fileOf } from '../../src/rulebase/layout.js';
 import { KINDS } from '../../src/rulebase/records.js';
@@ -22,6 +23,7 @@ describe('the rule base of these tests', () => {
     const { faults, rulebase } = assembleTexts(files, readSchemas(), {
       sums: SUM_NAMES,
       topics: TOPIC_INPUTS,
+      observations: OBSERVATION_SHAPES,
     });
     expect(faults.filter(({ grade }) => grade === 'error')).toEqual([]);
     expect(rulebase).toEqual(TINY);

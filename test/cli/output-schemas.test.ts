@@ -1,6 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
+import { toldOf } from '../../src/cli/commands/read.js';
+import { readPaste } from '../../src/intake/paste.js';
+import { textOf } from '../../src/intake/text-of.js';
 import { run } from './built.js';
 
 const printed = (...argv: string[]): unknown => JSON.parse(run(argv).stdout);
@@ -24,8 +28,23 @@ describe('what the commands print with --json', () => {
     ['rules-sources', ['rules', 'sources', 'rules', '--json']],
     ['reckon-topics', ['reckon', '--json']],
     ['reckon', SUM],
+    ['read', ['read', 'test/intake/samples/ipconfig/all-english.txt', '--json']],
   ])('fits the published schema %s', (name, argv) => {
     expect(faults(name, printed(...argv))).toEqual([]);
+  });
+
+  it('fits the published schema read for every sample of a text', () => {
+    const folder = 'test/intake/samples';
+    const samples = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.txt'),
+    );
+    expect(samples.length).toBeGreaterThan(300);
+    const schema = JSON.parse(readFileSync('dist/schema/read.schema.json', 'utf8'));
+    const fits = new Ajv2020({ strict: true, allErrors: true, allowUnionTypes: true }).compile(schema);
+    for (const name of samples) {
+      const told = JSON.parse(JSON.stringify(toldOf(readPaste(textOf(readFileSync(join(folder, name)))))));
+      expect({ name, errors: fits(told) ? [] : fits.errors }).toEqual({ name, errors: [] });
+    }
   });
 
   it('is held to it: a field too many is refused', () => {

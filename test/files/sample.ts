@@ -35,6 +35,14 @@ export const ONE_OF_EACH: readonly CallEvent[] = [
   { at, type: 'tester-dealt', fault: 'other-subnet', outcome: 'put-right' },
   { at, type: 'moved', place: 'cabinet' },
   { at, type: 'closed', how: 'picture-back' },
+  {
+    at,
+    type: 'pasted',
+    paste: 'p1',
+    origin: 'read',
+    text: 'Gateway 10.77.5.1',
+    answers: [{ question: 'gateway', answer: '10.77.5.1', line: 1 }],
+  },
 ];
 
 export function note(text: string, second = 0): CallEvent {

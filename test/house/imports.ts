@@ -17,6 +17,7 @@ export const ROOMS = [
   'call',
   'knowledge',
   'files',
+  'here',
   'cli',
   'web',
 ] as const;
@@ -37,8 +38,8 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
 
 /** What the faces may use; of all other rooms they may name types only. */
 const FACES: Readonly<Record<string, readonly string[]>> = {
-  cli: ['cli', 'call', 'knowledge', 'messages', 'files'],
-  web: ['web', 'call', 'knowledge', 'messages'],
+  cli: ['cli', 'here', 'call', 'intake', 'knowledge', 'messages', 'files'],
+  web: ['web', 'call', 'intake', 'knowledge', 'messages'],
 };
 
 export interface Import {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { platformFaults } from './platform.js';
 import { codeOf, sources } from './source.js';
 
-test('everything but files, cli and build runs unchanged in Node and in a browser', () => {
+test('everything but files, here, cli and build runs unchanged in Node and in a browser', () => {
   expect(platformFaults(sources())).toEqual([]);
 });
 

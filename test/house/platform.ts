@@ -2,7 +2,7 @@ import { importsOf } from './imports.js';
 import { codeOf, roomOf, type Source } from './source.js';
 
 /** Rooms that run in Node only. */
-const NODE_ROOMS: ReadonlySet<string> = new Set(['files', 'cli', 'build']);
+const NODE_ROOMS: ReadonlySet<string> = new Set(['files', 'here', 'cli', 'build']);
 
 /** What only Node has. */
 const NODE_WORDS = ['process', 'Buffer', '__dirname', '__filename', 'require', 'global'] as const;

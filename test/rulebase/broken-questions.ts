@@ -3,6 +3,7 @@ import { ACCOUNT, LIGHTS } from './broken-links.js';
 import { asked, KIT, METRES, MOVES, test } from './pieces.js';
 
 const ODD = 'contradictions/dark-but-open.json';
+const ADDRESS = 'questions/power/camera-address.json';
 const MANIFEST = 'manifest.json';
 const FAR = 'zzzzzzzzzzzzzzz';
 const when = (condition: unknown) => [{ file: ODD, at: '/when', value: condition }];
@@ -19,6 +20,16 @@ export const BROKEN_QUESTIONS: readonly Broken[] = [
     changes: when(test('metres', 'equal', 100)),
     extra: [asked('metres', { type: 'number', unit: 'm', min: 100, max: 100 })],
     faults: ['error questions/power/metres.json /answer/max rules.not-above'],
+  },
+  {
+    name: 'something to read that no text gives, as a warning',
+    changes: [{ file: ADDRESS, at: '/reads', value: 'zzzz.zzzzzzzz' }],
+    faults: [`warning ${ADDRESS} /reads rules.no-such-observation`],
+  },
+  {
+    name: 'something to read that is no answer to it',
+    changes: [{ file: ACCOUNT, at: '/reads', value: 'camera.address' }],
+    faults: [`error ${ACCOUNT} /reads rules.observation-misfit`],
   },
   {
     name: 'an opening number given twice',

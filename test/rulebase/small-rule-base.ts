@@ -41,7 +41,7 @@ export const SMALL: RuleBase = {
       place: 'cabinet',
       who: 'anyone',
       needs: ['patch-lead'],
-      reads: 'adapter.address',
+      reads: 'camera.address',
     },
     {
       id: 'account-works',
@@ -164,6 +164,7 @@ export const SMALL: RuleBase = {
 export const SMALL_NAMES: CodeNames = {
   sums: ['a-topic', 'address-kind', 'same-address'],
   topics: new Map([['a-topic', new Set(['address'])]]),
+  observations: new Map([['camera.address', 'address']]),
 };
 
 /** The same as files; a fresh copy each time. */

@@ -1,24 +1,10 @@
-import { homedir } from 'node:os';
-import { InputFault, MachineFault } from '../../files/faults.js';
-import { builtArticles, readArticleText } from '../../files/load-articles.js';
-import { askOn, type Terminal } from '../ask.js';
+import { InputFault } from '../../files/faults.js';
+import type { Terminal } from '../ask.js';
+import { callDesk } from '../call-desk.js';
 import { rulesFor } from '../load-rules.js';
 import type { Options } from '../options.js';
 import { paintFor } from '../paint.js';
 import { talk } from '../talk.js';
-
-/** Reads the articles that the build brought along, each when it is asked for. */
-function articleReader(): (file: string) => string | undefined {
-  const folder = builtArticles(import.meta.url);
-  return (file) => {
-    try {
-      return readArticleText(folder, file);
-    } catch (fault) {
-      if (!(fault instanceof InputFault || fault instanceof MachineFault)) throw fault;
-      return undefined;
-    }
-  };
-}
 
 /** `whydark call [--record FILE] [--site]`: holds a call on the terminal; the ticket goes to stdout at its end. */
 export async function call(options: Options): Promise<number> {
@@ -31,13 +17,5 @@ export async function call(options: Options): Promise<number> {
     output: process.stderr,
     paint: paintFor(process.stderr, process.env),
   };
-  return talk(options, loaded, {
-    terminal,
-    ask: askOn(terminal),
-    results: process.stdout,
-    now: () => new Date().toISOString(),
-    env: process.env,
-    home: homedir(),
-    read: articleReader(),
-  });
+  return talk(options, loaded, callDesk(terminal));
 }

@@ -13,6 +13,8 @@ export interface FieldConfig {
   readonly columns: number | undefined;
   /** What is wrong with this text, or nothing. */
   readonly wrong: (text: string) => string | undefined;
+  /** Whether a text that is wrong as an answer holds more than was asked for, as a network page does. */
+  readonly holdsMore?: (text: string) => boolean;
 }
 
 /** Shown of a very long line: the rest is kept, not drawn. */
@@ -20,7 +22,8 @@ const SHOWN = 200;
 
 /** A line of text. Enter answers, Esc opens the commands and closes them again. Nothing typed is lost to an error. */
 export const fieldPrompt = createPrompt<Reply, FieldConfig>((config, done) => {
-  const { commands, paint, columns, was, wrong } = config;
+  const { commands, paint, columns, was, wrong, holdsMore = () => false } = config;
+  const pasting = useRef<string | undefined>(undefined);
   const typed = useRef<Typed>(EMPTY);
   const [drawn, setDrawn] = useState('');
   const [commanding, setCommanding] = useState(false);
@@ -36,6 +39,22 @@ export const fieldPrompt = createPrompt<Reply, FieldConfig>((config, done) => {
       typed.current = now;
       setDrawn(shown(beginningOf(now, 2 * SHOWN)));
     };
+    if (key.name === 'paste-start') {
+      pasting.current = '';
+      return;
+    }
+    if (key.name === 'paste-end') {
+      const text = pasting.current ?? '';
+      pasting.current = undefined;
+      if (!isLong(text)) return take(added(typed.current, typed.current.line + text.trim()));
+      restore(typed.current.line);
+      setFinished(say('cli.command.paste'));
+      return done({ kind: 'pasted', text });
+    }
+    if (pasting.current !== undefined) {
+      pasting.current += sequenceOf(key);
+      return;
+    }
     if (key.name === 'escape') {
       restore(typed.current.line);
       return setCommanding(!commanding);
@@ -53,6 +72,10 @@ export const fieldPrompt = createPrompt<Reply, FieldConfig>((config, done) => {
       if (says === undefined) {
         setFinished(shown(text.slice(0, 2 * SHOWN)));
         return done({ kind: 'text', text });
+      }
+      if (holdsMore(text)) {
+        setFinished(shown(text.slice(0, 2 * SHOWN)));
+        return done({ kind: 'pasted', text });
       }
       restore(typed.current.line);
       return setFault(says);
@@ -73,6 +96,16 @@ export const fieldPrompt = createPrompt<Reply, FieldConfig>((config, done) => {
   const below = [...(fault === undefined ? [] : [paint('red', lines(fault, columns))]), paint('dim', foot)];
   return [`> ${drawn}${hint}`, below.join('\n')];
 });
+
+/** More than one line: no answer to a question, but what a screen shows. */
+function isLong(text: string): boolean {
+  return /\S[^\S\r\n]*[\r\n]+\s*\S/.test(text);
+}
+
+/** The characters of a key, which Node keeps beside its name. */
+function sequenceOf(key: object): string {
+  return 'sequence' in key && typeof key.sequence === 'string' ? key.sequence : '';
+}
 
 function shown(text: string): string {
   return printable(text, SHOWN);

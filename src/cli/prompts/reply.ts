@@ -12,6 +12,8 @@ export type Reply =
   | { readonly kind: 'one'; readonly id: string }
   | { readonly kind: 'several'; readonly ids: readonly string[] }
   | { readonly kind: 'text'; readonly text: string }
+  /** Text of several lines, or with more in it than was asked for. */
+  | { readonly kind: 'pasted'; readonly text: string }
   | { readonly kind: 'command'; readonly id: string };
 
 /** The commands, each with its letter, broken into lines between commands only. */

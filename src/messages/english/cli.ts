@@ -11,6 +11,8 @@ export const CLI_WORDS = {
   whydark rules compare OLD NEW   say what changed between two rule bases
   whydark rules sources           list what the rule base rests on
   whydark reckon [TOPIC]          do one sum alone: subnet, reach and others
+  whydark read FILE               what is understood of a pasted text
+  whydark here                    read this computer, and say what to do next
   whydark article [NAME]          read about a cause, or how something is done
 
   --record FILE   keep the call in this file         --json       results as JSON
@@ -107,6 +109,8 @@ Exit status: 0 done; 1 a check or comparison failed; 2 wrong use or a broken inp
   'cli.command.back': 'back',
   'cli.command.change': 'change',
   'cli.command.note': 'note',
+  'cli.command.paste': 'paste',
+  'cli.command.here': 'read this computer',
   'cli.command.why': 'why',
   'cli.command.how': 'how-to',
   'cli.command.other': 'other step',

@@ -43,6 +43,8 @@ export const FILES_WORDS = {
   'files.event-optional-text':
     "Line {line} of {path}: '{field}' of '{type}' has to be a text, or be left out.",
   'files.event-needs-one-of': "Line {line} of {path}: '{type}' needs '{field}', one of: {choices}.",
+  'files.event-needs-pasted':
+    "Line {line} of {path}: '{type}' needs '{field}', a list of answers, each with question, answer and line.",
   'files.event-needs-answer':
     "Line {line} of {path}: '{type}' needs '{field}': a text, a number, true, false, a list of texts, or null for can't tell.",
   'files.event-unknown':

@@ -31,6 +31,35 @@ Lists every question: its id, the words to say, and what it can be answered
 with.
 
 Example: whydark questions --json`,
+  'help.read': `whydark read FILE [--json]
+
+Says what is understood of a pasted text: the output of ipconfig, ping, arp and
+their like on Windows, macOS and Linux, in any language, or the numbers of a
+network page as somebody typed them. FILE may hold several, in any order, with
+anything between them; - reads standard input. Passwords, keys, host and user
+names are left out. In a call, p takes a text the same way and fills the answers
+in.
+
+  --json   as JSON (format 1), with what a question could read
+
+Example: ip addr | whydark read -`,
+  'help.here': `whydark here [--camera ADDRESS] [--router ADDRESS] [--name NAME]
+             [--agree WORDS] [--json]
+
+Reads the network of this computer, after asking and after showing what it would
+run. With a second consent it tries the camera and the router, each once: ping,
+the ports 80, 443 and 554, and a name. With a third it calls for cameras of the
+ONVIF standard with one message, and listens for four seconds. Nobody else's
+network is touched, and nothing leaves the local one. Says what is wrong with
+this computer, and what to do next; a call can begin with what was read.
+
+  --camera   the address of the camera, to try it
+  --router   the address of the router; else the gateway of this computer
+  --name     a name to look up, as of the service of the camera
+  --agree    what is agreed to beforehand, without asking: read, try, search
+  --json     as JSON (format 1); needs --agree where nobody can be asked
+
+Example: whydark here --agree read,try --camera 172.23.40.21`,
   'help.replay': `whydark replay RECORD [--json] [--rules DIR]
 
 Plays a call record again, step by step, and says where it ends. Changes

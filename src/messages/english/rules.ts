@@ -58,6 +58,9 @@ export const RULES_WORDS = {
   'rules.no-such-fact': 'There is no question, fact or finding {found}. Add it, or name one that is there.',
   'rules.no-such-input': 'There is no question or fact {found}. Add it, or name one that is there.',
   'rules.no-such-value': 'There is no value {found}. Write one of {known}.',
+  'rules.no-such-observation': 'There is nothing to read by the name {found}. Write one of these: {known}.',
+  'rules.observation-misfit':
+    '"{reads}" comes out as {needed}. The answer to this question has to be able to be that.',
   'rules.no-such-sum': 'The program has no sum {found}. Write one of {known}.',
   'rules.no-such-replacement': 'There is no record {id} under {kind}. Add it, or leave replacedBy out.',
   'rules.not-comparable':

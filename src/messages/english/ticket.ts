@@ -62,6 +62,7 @@ export const TICKET_WORDS = {
   'ticket.origin-said': 'said',
   'ticket.origin-agreed': 'read back and agreed',
   'ticket.origin-pasted': 'pasted',
+  'ticket.origin-line': '{origin}, line {line}',
   'ticket.origin-read': 'read from the computer',
   'ticket.superseded': 'Answers set aside',
   'ticket.superseded-means': 'These held before something was tried or an answer was corrected.',

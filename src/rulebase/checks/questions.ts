@@ -1,11 +1,12 @@
 import type { Draft, Placed } from '../draft.js';
-import { error, type RuleFault } from '../fault.js';
+import { error, type RuleFault, warning } from '../fault.js';
 import { type Known, questionsBehind } from '../known.js';
 import { mentions } from '../mentions.js';
 import { pointer } from '../pointer.js';
 import type { Question } from '../records.js';
 import { checkChoices } from './choices.js';
 import { conditionsOf } from './conditions-of.js';
+import { mustExist } from './exists.js';
 import { repeated } from './repeated.js';
 
 /** Questions can be answered, stand in one order at the opening, and none is asked for nothing. */
@@ -15,6 +16,7 @@ export function checkQuestions(draft: Draft, known: Known): readonly RuleFault[]
   return [
     ...draft.questions.flatMap(checkAnswer),
     ...draft.questions.flatMap(checkWhen),
+    ...draft.questions.flatMap((question) => checkReads(question, known)),
     ...draft.questions.flatMap((question) => checkChoices(question, known)),
     ...opening
       .filter((_, i) => twice.has(i))
@@ -23,6 +25,27 @@ export function checkQuestions(draft: Draft, known: Known): readonly RuleFault[]
       ),
     ...checkBearing(draft, known),
   ];
+}
+
+/** What a question reads from a pasted text can be an answer to it. An unknown name reads nothing, which is no harm. */
+function checkReads(
+  { file, record: { reads, answer } }: Placed<Question>,
+  { code }: Known,
+): readonly RuleFault[] {
+  if (reads === undefined) return [];
+  const shape = code.observations.get(reads);
+  if (shape === undefined)
+    return mustExist(
+      file,
+      '/reads',
+      reads,
+      new Set(code.observations.keys()),
+      'rules.no-such-observation',
+    ).map(({ says }) => warning(file, '/reads', says));
+  const ids = 'choices' in answer ? answer.choices.map(({ id }) => id) : [];
+  const fits = typeof shape === 'string' ? answer.type === shape : shape.every((word) => ids.includes(word));
+  const needed = typeof shape === 'string' ? shape : shape.join(', ');
+  return fits ? [] : [error(file, '/reads', { id: 'rules.observation-misfit', with: { reads, needed } })];
 }
 
 function checkAnswer({ file, record: { answer } }: Placed<Question>): readonly RuleFault[] {

@@ -27,10 +27,12 @@ export function askedSections(input: TicketInput, pen: Pen): string {
 }
 
 function answers(asked: readonly Asked[], pen: Pen): string {
-  const rows = asked.map(({ title, answer, origin }) => [
+  const rows = asked.map(({ title, answer, origin, line }) => [
     pen.ours(title),
     pen.typed(answer, title),
-    say(`ticket.origin-${origin}`),
+    line === undefined
+      ? say(`ticket.origin-${origin}`)
+      : say('ticket.origin-line', { origin: say(`ticket.origin-${origin}`), line }),
   ]);
   return table([say('ticket.question'), say('ticket.answer'), say('ticket.origin')], rows);
 }

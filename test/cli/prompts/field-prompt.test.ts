@@ -137,3 +137,31 @@ describe('what is typed', () => {
     expect(widest(screen())).toBeLessThanOrEqual(80);
   });
 });
+
+describe('what is pasted into the line', () => {
+  const begins = '\u001b[200~';
+  const ends = '\u001b[201~';
+
+  it('answers nothing by its line ends, and comes whole', async () => {
+    const { answer, keys } = await field({});
+    keys(`${begins}eth0: 172.23.40.57\r\nmask 255.255.255.0\n${ends}`);
+    expect(await answer).toEqual({ kind: 'pasted', text: 'eth0: 172.23.40.57\r\nmask 255.255.255.0\n' });
+  });
+
+  it('is typed text where it is one line only', async () => {
+    const { answer, keys, screen } = await field();
+    keys(`${begins}172.23.40.57\n${ends}`);
+    expect(screen()).toContain('> 172.23.40.57');
+    keys('\r');
+    expect(await answer).toEqual({ kind: 'text', text: '172.23.40.57' });
+  });
+
+  it('is taken as more than an answer where it holds more, and it is wrong as one', async () => {
+    const { answer, keys } = await field({
+      wrong: () => 'Write one address.',
+      holdsMore: (text) => text.includes('mask'),
+    });
+    keys('ip 172.23.40.57 mask 255.255.255.0\r');
+    expect(await answer).toEqual({ kind: 'pasted', text: 'ip 172.23.40.57 mask 255.255.255.0' });
+  });
+});

@@ -70,7 +70,11 @@ export const several = async (choices: readonly Option[], given: Given = {}): Pr
   );
 
 export const field = async (
-  given: Given & { readonly was?: string; readonly wrong?: (text: string) => string | undefined } = {},
+  given: Given & {
+    readonly was?: string;
+    readonly wrong?: (text: string) => string | undefined;
+    readonly holdsMore?: (text: string) => boolean;
+  } = {},
 ): Promise<Rendered> =>
   shown(
     await render<Reply, object>((config, context) => fieldPrompt(config as never, context), {
