@@ -73,14 +73,17 @@ function byDefault(
   return { kind: 'none', why: 'gateway-outside' };
 }
 
-/** The interface whose range the neighbour is in; of several the one with the longest prefix. */
+/**
+ * The interface towards a neighbour: on the segment of the longest prefix that holds it, the first whose range does,
+ * for that is the address it is asked from (seen on Linux).
+ */
 function neighbourOf(interfaces: readonly Interface[], address: Address): Interface | undefined {
-  return interfaces
-    .filter((one) => sameSubnet(one.address, one.mask, address))
-    .reduce<Interface | undefined>(
-      (longest, one) => (longest === undefined || one.mask.prefix > longest.mask.prefix ? one : longest),
-      undefined,
-    );
+  const near = interfaces.filter((one) => sameSubnet(one.address, one.mask, address));
+  const longest = near.reduce<Interface | undefined>(
+    (best, one) => (best === undefined || one.mask.prefix > best.mask.prefix ? one : best),
+    undefined,
+  );
+  return near.find(({ segment }) => segment === longest?.segment);
 }
 
 /**

@@ -40,7 +40,7 @@ describe('the way a device takes', () => {
     expect(choice(device, '172.23.40.184')).toBe('neighbour lan 172.23.40.184');
   });
 
-  // The next three as Linux 6.18 was seen to do it, with namespaces.
+  // The next four as Linux 6.18 was seen to do it, with namespaces.
   test('by a gateway that is in two of its ranges: out of the one with the longer prefix', () => {
     const interfaces = [on('wide 172.23.40.21/16'), on('narrow 172.23.41.21/24')];
     const device = { ...host('camera', 'wide 172.23.40.21/16', '172.23.41.1'), interfaces };
@@ -48,6 +48,12 @@ describe('the way a device takes', () => {
     expect(choice({ ...device, interfaces: [...interfaces].reverse() }, '10.77.5.9')).toBe(
       'gateway narrow 172.23.41.1',
     );
+  });
+
+  test('by a gateway that two ranges of one segment hold: from the first of them', () => {
+    const interfaces = [on('lan 172.23.40.21/16'), on('lan 172.23.41.21/24')];
+    const device = { ...host('camera', 'lan 172.23.40.21/16', '172.23.41.1'), interfaces };
+    expect(chooseRoute(device, address('10.77.5.9'))).toMatchObject({ kind: 'send', out: interfaces[0] });
   });
 
   test('by a route whose next hop is its own address: what the route leads to is its neighbour', () => {
