@@ -266,8 +266,7 @@ async function hereOutcome(session: Session, call: Call): Promise<Outcome> {
   const { ask, eyes, terminal } = session;
   if (eyes === undefined) return [];
   const { readHere } = await import('./read-here.js');
-  const event = await readHere(await eyes(), terminal, ask, call);
-  return event ? [event] : [];
+  return readHere(await eyes(), terminal, ask, call);
 }
 
 async function takeNote(session: Session): Promise<Outcome> {

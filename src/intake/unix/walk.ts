@@ -36,12 +36,13 @@ function hasOneOf(look: number, needs: readonly number[]): boolean {
   return needs.length === 0;
 }
 
-/** Goes from line to line until the step says `end` or a gap of more than two blank lines; gives the lines read. */
+/** Goes from line to line until the step says `end` or there are too many blank lines together; gives the lines read. */
 export function walk(
   lines: readonly Line[],
   from: number,
   step: (text: string, line: number, index: number) => Step,
-): ReadonlySet<number> {
+  mostBlank = MOST_BLANK,
+): Set<number> {
   const understood = new Set<number>();
   let blank = 0;
   for (let index = from; index < lines.length; index++) {
@@ -49,7 +50,7 @@ export function walk(
     if (line === undefined) break;
     if (line.text.trim() === '') {
       blank += 1;
-      if (blank > MOST_BLANK) break;
+      if (blank > mostBlank) break;
       continue;
     }
     blank = 0;
