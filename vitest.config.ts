@@ -10,6 +10,8 @@ export default defineConfig({
     globalSetup: ['test/setup/build.ts'],
     setupFiles: ['test/setup/seed.ts'],
     pool: 'forks',
+    // Else one core of two stands idle for half of the time.
+    maxWorkers: '100%',
     testTimeout: 30_000,
     reporters: report ? [...always, ['json', { outputFile: report }]] : always,
   },

@@ -41,6 +41,8 @@ export type CallEvent = { readonly at: string } & (
       readonly origin: 'pasted' | 'read';
       readonly text: string;
       readonly answers: readonly PastedAnswer[];
+      /** What stood out in it, in words. */
+      readonly note?: string;
     }
   | { readonly type: 'agreed'; readonly question: string }
   /** The last thing that still held is taken back. */

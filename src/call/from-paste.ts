@@ -1,10 +1,12 @@
 import { parseAnswer } from '../answers/parse-answer.js';
 import { type Observation, observationsIn } from '../intake/observations.js';
 import type { Paste } from '../intake/paste.js';
+import { say } from '../messages/say.js';
 import type { RuleBase } from '../rulebase/records.js';
 import type { Address } from '../values/address.js';
 import type { CallEvent, PastedAnswer } from './events.js';
 import { keptText } from './kept-text.js';
+import { noticed } from './noticed.js';
 import type { CallState } from './state.js';
 
 /** Which adapter leads to the camera, and whether the computer is at its place at all. */
@@ -57,13 +59,23 @@ function elsewhere(seen: Paste['reading']['seen']): Paste['reading']['seen'] {
   };
 }
 
-/** The event of a paste; the first of a call is `p1`. */
+/** What comes of a text that was taken, as one event: one thing to take back. */
+export type OfPaste = Omit<Extract<CallEvent, { type: 'pasted' }>, 'at'>;
+
+/**
+ * The event of a paste; the first of a call is `p1`. What stood out is noted for whoever reads the ticket, but nothing
+ * of a computer that is elsewhere.
+ */
 export function pasteEvent(
   { events }: Pick<CallState, 'events'>,
   paste: Paste,
   answers: readonly PastedAnswer[],
+  { isHere }: Pick<AboutPaste, 'isHere'>,
   origin: 'pasted' | 'read' = 'pasted',
-): Omit<Extract<CallEvent, { type: 'pasted' }>, 'at'> {
+): OfPaste {
   const number = events.filter(({ type }) => type === 'pasted').length + 1;
-  return { type: 'pasted', paste: `p${number}`, origin, text: keptText(paste.text), answers };
+  const { seen } = paste.reading;
+  const found = noticed(isHere ? seen : elsewhere(seen)).join(' ');
+  const note = found === '' ? {} : { note: keptText(say('paste.note', { found })) };
+  return { type: 'pasted', paste: `p${number}`, origin, text: keptText(paste.text), answers, ...note };
 }

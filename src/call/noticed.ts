@@ -1,4 +1,6 @@
 import { addressKind } from '../arithmetic/address-kind.js';
+import { gatewayStanding } from '../arithmetic/gateway-outside-subnet.js';
+import { showBlock } from '../arithmetic/show-block.js';
 import { sameSubnet } from '../arithmetic/subnet.js';
 import type { Adapter, Seen } from '../intake/seen.js';
 import { say } from '../messages/say.js';
@@ -16,6 +18,7 @@ export function noticed(seen: Seen): readonly string[] {
     ...up.flatMap(selfAssigned),
     ...up.flatMap((one, at) => up.slice(at + 1).flatMap((other) => twoInRange(one, other))),
     ...up.flatMap(otherDhcp),
+    ...up.flatMap(gatewayOutside),
     ...twoMacs(seen),
   ];
 }
@@ -41,6 +44,18 @@ function otherDhcp(adapter: Adapter): readonly string[] {
   if (!server || !gateway || server.bits === gateway.bits) return [];
   const filling = { name: nameOf(adapter), server: showAddress(server), gateway: showAddress(gateway) };
   return [say('paste.other-dhcp', filling)];
+}
+
+/** A computer with several addresses is fine as soon as one range holds its gateway. */
+function gatewayOutside(adapter: Adapter): readonly string[] {
+  const ranges = adapter.addresses.flatMap(({ address, mask }) => (mask ? [{ address, mask }] : []));
+  const [gateway, first] = [adapter.gateways[0]?.value, ranges[0]];
+  if (gateway === undefined || first === undefined) return [];
+  const isOutside = ranges.every(
+    ({ address, mask }) => gatewayStanding(address, mask, gateway).value === 'outside',
+  );
+  const filling = { name: nameOf(adapter), gateway: showAddress(gateway), range: showBlock(first) };
+  return isOutside ? [say('paste.gateway-outside', filling)] : [];
 }
 
 /** Several MAC addresses for one IP address, out of ARP answers by hand or of two tables in one text. */

@@ -99,7 +99,7 @@ function answered(
 function pasted(
   rules: RuleBase,
   state: CallState,
-  { paste, origin, answers }: Extract<CallEvent, { type: 'pasted' }>,
+  { paste, origin, answers, note }: Extract<CallEvent, { type: 'pasted' }>,
 ): Result<CallState> {
   let next = state;
   for (const { question, answer, line } of answers) {
@@ -109,7 +109,8 @@ function pasted(
   }
   const { lastStage: _, ...taken } = next;
   const { here, lastStage } = state;
-  return ok({ ...taken, here, ...(lastStage === undefined ? {} : { lastStage }) });
+  const notes = note === undefined ? state.notes : [...state.notes, note];
+  return ok({ ...taken, here, notes, ...(lastStage === undefined ? {} : { lastStage }) });
 }
 
 /** What is said anew is seen anew: a finding that rests on it speaks again. */

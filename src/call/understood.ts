@@ -58,7 +58,7 @@ export function valuesOf({
     ]),
     ...gateways.map(({ value }) => say('paste.gateway', { address: showAddress(value) })),
     ...dns.map(({ value }) => say('paste.dns', { address: showAddress(value) })),
-    ...(isByHand ? [say(isByHand.value ? 'paste.by-hand' : 'paste.automatic')] : []),
+    ...(isByHand && addresses.length > 0 ? [say(isByHand.value ? 'paste.by-hand' : 'paste.automatic')] : []),
     ...(dhcpServer ? [say('paste.dhcp-server', { address: showAddress(dhcpServer.value) })] : []),
   ];
 }

@@ -45,8 +45,13 @@ export interface Held {
 }
 
 /** Holds a call from where it stands until it is closed or left. Each event is on the disk before the next step. */
-export async function holdCall(session: Session, start: Call, first?: Happening): Promise<Held> {
-  let call = first === undefined ? start : await happen(session, start, first);
+export async function holdCall(
+  session: Session,
+  start: Call,
+  first: readonly Happening[] = [],
+): Promise<Held> {
+  let call = start;
+  for (const happening of first) call = await happen(session, call, happening);
   while (call.state.closed === undefined) {
     const screen = screenOf(call);
     tell(session, screenText(screen, session.terminal.paint, session.terminal.output.columns));
@@ -198,8 +203,7 @@ async function hereOutcome(session: Session, call: Call): Promise<Outcome> {
   const { ask, eyes, terminal } = session;
   if (eyes === undefined) return [];
   const { readHere } = await import('./read-here.js');
-  const event = await readHere(await eyes(), terminal, ask, call);
-  return event ? [event] : [];
+  return readHere(await eyes(), terminal, ask, call);
 }
 
 async function takeNote(session: Session): Promise<Outcome> {

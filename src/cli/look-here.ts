@@ -42,20 +42,30 @@ export interface Known {
   readonly name?: string | undefined;
 }
 
+/** What was found, and the camera's address where a person gave it. */
+export interface Looked {
+  readonly paste: Paste;
+  readonly given?: Address;
+}
+
 /**
  * Reads this computer, and with a second and a third consent tries the camera and the router and calls for cameras.
  * Each time what would be done is said first. Undefined where nobody agreed, or nothing could be read.
  */
-export async function lookHere(eyes: Eyes, desk: LookDesk, known: Known): Promise<Paste | undefined> {
+export async function lookHere(eyes: Eyes, desk: LookDesk, known: Known): Promise<Looked | undefined> {
   const read = await readHere(eyes, desk, known.camera);
   if (read === undefined) return undefined;
-  const camera = known.camera ?? onlyCamera(read) ?? (await desk.camera());
+  const told = known.camera ?? onlyCamera(read);
+  const asked = told === undefined ? await desk.camera() : undefined;
+  const camera = told ?? asked;
   const paste = known.camera === undefined && camera !== undefined ? readPaste(read.text, camera) : read;
   const tried = await tryFrom(eyes, desk, paste, { ...known, camera });
   const answered = tried.reading.seen.pings.some(
     ({ address, received }) => received > 0 && address?.bits === camera?.bits,
   );
-  return answered && camera !== undefined ? tried : searchFrom(eyes, desk, tried);
+  const done = answered && camera !== undefined ? tried : await searchFrom(eyes, desk, tried);
+  const given = known.camera ?? asked;
+  return { paste: done, ...(given === undefined ? {} : { given }) };
 }
 
 async function readHere(

@@ -1,24 +1,22 @@
 import type { Call } from '../call/call.js';
-import type { CallEvent } from '../call/events.js';
 import { filledLines } from '../call/filled.js';
-import { answersFrom, cameraOf, pasteEvent } from '../call/from-paste.js';
+import { eventsFromHere, type SaidOnTheWay } from '../call/from-here.js';
+import { cameraOf, type OfPaste } from '../call/from-paste.js';
 import type { Ask, Terminal } from './ask.js';
 import { deskOn } from './here-desk.js';
 import { type Eyes, lookHere } from './look-here.js';
 
-/** Reads the computer that a call is held on, after asking, and gives the event that fills the answers in. */
+/** Reads the computer that a call is held on, after asking, and gives the events that fill the answers in. */
 export async function readHere(
   eyes: Eyes,
   terminal: Terminal,
   ask: Ask,
-  { state, rules }: Call,
-): Promise<Omit<Extract<CallEvent, { type: 'pasted' }>, 'at'> | undefined> {
+  call: Call,
+): Promise<readonly (SaidOnTheWay | OfPaste)[]> {
   const desk = deskOn(terminal, ask);
-  const camera = cameraOf(state, rules);
-  const paste = await lookHere(eyes, desk, { camera });
-  if (paste === undefined) return undefined;
-  const adapter = paste.way.adapter === undefined ? {} : { adapter: paste.way.adapter };
-  const answers = answersFrom(rules, paste, { ...adapter, isHere: true }, camera);
-  desk.tell(filledLines(rules, answers));
-  return pasteEvent(state, paste, answers, 'read');
+  const looked = await lookHere(eyes, desk, { camera: cameraOf(call.state, call.rules) });
+  if (looked === undefined) return [];
+  const { said, read } = eventsFromHere(call, looked.paste, looked.given);
+  desk.tell(filledLines(call.rules, read.answers));
+  return [...said, read];
 }

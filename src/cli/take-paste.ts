@@ -1,7 +1,6 @@
 import type { Call } from '../call/call.js';
-import type { CallEvent } from '../call/events.js';
 import { filledLines } from '../call/filled.js';
-import { type AboutPaste, answersFrom, cameraOf, pasteEvent } from '../call/from-paste.js';
+import { type AboutPaste, answersFrom, cameraOf, type OfPaste, pasteEvent } from '../call/from-paste.js';
 import { aboutOf, hereQuestion, ownerNamed, whichAdapter, whoseQuestions } from '../call/paste-questions.js';
 import { understood } from '../call/understood.js';
 import { type Paste, readPaste, withOwner } from '../intake/paste.js';
@@ -17,8 +16,6 @@ export interface PasteDesk {
   readonly columns: number | undefined;
 }
 
-type PastedEvent = Omit<Extract<CallEvent, { type: 'pasted' }>, 'at'>;
-
 /**
  * Says what was understood of a text, asks whose computer it is, and gives the event that fills the answers in;
  * `undefined` where the text is left out. Nothing of it is used before somebody has seen it.
@@ -28,7 +25,7 @@ export async function takePaste(
   { state, rules, step }: Call,
   text: string,
   origin: 'pasted' | 'read' = 'pasted',
-): Promise<PastedEvent | undefined> {
+): Promise<OfPaste | undefined> {
   const camera = cameraOf(state, rules);
   const read = readPaste(text, camera);
   tell(foundText(understood(read), columns));
@@ -37,7 +34,7 @@ export async function takePaste(
   if (!about) return undefined;
   const answers = answersFrom(rules, paste, about, camera);
   tell(foundText(filledLines(rules, answers), columns));
-  return pasteEvent(state, paste, answers, origin);
+  return pasteEvent(state, paste, answers, about, origin);
 }
 
 /** Asks whose numbers those are that the text gives to nobody. */

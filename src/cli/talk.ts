@@ -29,7 +29,7 @@ export interface Desk {
   /** How the computer that the call is held on is looked at. */
   readonly eyes?: () => Promise<Eyes>;
   /** What a new call begins with, out of what was found before it. */
-  readonly first?: (call: Call) => Happening | undefined;
+  readonly first?: (call: Call) => readonly Happening[];
 }
 
 /**

@@ -16,7 +16,6 @@ export const OBSERVATIONS = {
   'computer.links': ['lead', 'wifi', 'both', 'tunnel'],
   'router.address': 'address',
   'router.mask': 'mask',
-  'router.outside': 'address',
   'site.second-router': 'yes-no',
   'camera.address': 'address',
   'camera.mask': 'mask',
@@ -166,7 +165,9 @@ function ofPings({ pings }: Seen, camera: Address | undefined): readonly Observa
   return [
     seenAt('camera.answers', ping.received > 0, ping.line),
     // Four pings say whether it answers, not how many get lost.
-    ...(ping.received > 0 && ping.sent >= ENOUGH_PINGS ? [seenAt('camera.loss', lost, ping.line)] : []),
+    ...(ping.received > 0 && ping.sent >= ENOUGH_PINGS
+      ? [seenAt('camera.loss', Math.min(lost, 99), ping.line)]
+      : []),
   ];
 }
 

@@ -16,6 +16,9 @@ interface Span {
   readonly end: number;
 }
 
+const ASCII = /^[ -~\t]*$/;
+/** A name of a secret, what gives it, and one letter of it. */
+const SHORTEST = 4;
 const LINE = /[^\r\n\u2028\u2029]+/g;
 
 const SECRET = named([...SECRET_WORDS.secrets, ...SECRET_WORDS.users]);
@@ -65,13 +68,8 @@ function spansOf(
   line: string,
   isOpen: boolean,
 ): { readonly spans: readonly Span[]; readonly isOpen: boolean } {
-  const plain = folded(
-    line
-      .replace(/[\u00a0\u202f\u3000]/g, ' ')
-      .replace(/\uff1a/g, ':')
-      .replace(/\uff1d/g, '=')
-      .replace(/[’`´]/g, "'"),
-  );
+  if (line.length < SHORTEST) return { spans: [], isOpen: false };
+  const plain = folded(ASCII.test(line) ? line.replaceAll('`', "'") : withPlainSigns(line));
   const wrapped = isOpen ? LONE.exec(plain) : null;
   if (wrapped?.[1] !== undefined) {
     const start = plain.indexOf(wrapped[1]);
@@ -80,23 +78,31 @@ function spansOf(
   }
   const hosts = behindHosts(plain);
   const spans = [
-    ...groups(plain, FOLDER),
-    ...atStart(plain),
-    ...groups(plain, CREDENTIALS),
-    ...[...plain.matchAll(OPTION)].map(({ 0: found, index }) => ({
-      start: index,
-      end: index + found.length,
-    })),
+    ...(/[\\/]/.test(plain) ? groups(plain, FOLDER) : []),
+    ...(/[$#%>]/.test(plain) ? atStart(plain) : []),
+    ...(plain.includes('://') ? groups(plain, CREDENTIALS) : []),
+    ...(plain.includes('curl') ? options(plain) : []),
     ...hosts.spans,
     ...behindSecrets(plain),
   ];
   return { spans: tidied(plain, spans), isOpen: hosts.isOpen };
 }
 
+function withPlainSigns(line: string): string {
+  return line
+    .replace(/[\u00a0\u202f\u3000]/g, ' ')
+    .replace(/\uff1a/g, ':')
+    .replace(/\uff1d/g, '=')
+    .replace(/[’`´]/g, "'");
+}
+
 /** Behind the first label of a host the rest of the clause goes; with nothing there, or after it, a lone line. */
 function behindHosts(plain: string): { readonly spans: readonly Span[]; readonly isOpen: boolean } {
-  const searched = SEARCHED.exec(plain.slice(0, 400).trimEnd())?.[1];
+  const searched = /^\s*(?:search|domain)/.test(plain)
+    ? SEARCHED.exec(plain.slice(0, 400).trimEnd())?.[1]
+    : undefined;
   if (searched !== undefined) return { spans: [last(plain, searched)], isOpen: false };
+  if (!/[:=→]|->/.test(plain)) return { spans: [], isOpen: false };
   const words = spacedOut(plain);
   HOST.lastIndex = 0;
   const label = HOST.exec(words);
@@ -139,13 +145,26 @@ function valueAt(plain: string, from: number): readonly Span[] {
 function wordAt(plain: string, from: number, mustLookMadeUp: boolean): readonly Span[] {
   const word = /^\S{1,200}/.exec(plain.slice(from, from + 200))?.[0];
   const bare = word?.replace(/[.,;:)"']{1,9}$/, '') ?? '';
-  if (bare === '' || SPEAKS.has(bare) || isAddress(bare)) return [];
+  if (bare === '' || SPEAKS.has(bare)) return [];
   const looksMadeUp = /\d/.test(bare) || /[a-z][!@#$%^&*+=?~]/.test(bare);
-  return mustLookMadeUp && !looksMadeUp ? [] : [{ start: from, end: from + bare.length }];
+  return (mustLookMadeUp && !looksMadeUp) || isAddress(bare)
+    ? []
+    : [{ start: from, end: from + bare.length }];
 }
 
+function options(plain: string): readonly Span[] {
+  return [...plain.matchAll(OPTION)].map(({ 0: found, index }) => ({
+    start: index,
+    end: index + found.length,
+  }));
+}
+
+const LONGEST_WORD = 5;
+
 function isAddress(value: string): boolean {
-  return value.length < 64 && (parseAddress(value).ok || parseAddress6(value).ok);
+  // Without a digit or a colon only the words for an empty field are one, and they are short.
+  if (value.length >= 64 || (value.length > LONGEST_WORD && !/[\d:]/.test(value))) return false;
+  return parseAddress(value).ok || parseAddress6(value).ok;
 }
 
 function atStart(plain: string): readonly Span[] {

@@ -62,7 +62,8 @@ async function look(eyes: Eyes, agreed: readonly Consent[], known: Known = { cam
     },
     tell: (lines: readonly string[]) => void told.push(...lines),
   };
-  return { paste: await lookHere(eyes, desk, known), told };
+  const looked = await lookHere(eyes, desk, known);
+  return { paste: looked?.paste, given: looked?.given, told };
 }
 
 describe('looking at this computer', () => {
@@ -87,7 +88,8 @@ describe('looking at this computer', () => {
 
   it('tries the camera and the router, each way once, and nobody else', async () => {
     const { eyes, done } = computer();
-    const { paste } = await look(eyes, ['read', 'try', 'search']);
+    const { paste, given } = await look(eyes, ['read', 'try', 'search']);
+    expect(given).toEqual(camera);
     expect(done.sort()).toEqual(
       [
         'knock 1:443',
@@ -113,7 +115,8 @@ describe('looking at this computer', () => {
       { endpoint: 'urn:uuid:1', types: [], names: ['North Gate'], addresses: [camera], from: camera },
     ];
     const { eyes } = computer({ found });
-    const { paste, told } = await look(eyes, ['read', 'search'], {});
+    const { paste, given, told } = await look(eyes, ['read', 'search'], {});
+    expect(given).toBeUndefined();
     expect(told).toContain('which camera?');
     const cameras = paste?.reading.seen.adapters.filter(({ owner }) => owner === 'camera') ?? [];
     expect(cameras.map(({ name, addresses }) => [name, addresses[0]?.address])).toEqual([

@@ -21,7 +21,8 @@ interface Way {
 /**
  * The way a device takes: by its own addresses and masks and its routes the longest prefix that fits
  * (RFC 1122, section 3.3.1.1; RFC 1812, section 5.2.4.3), else its default gateway, which must be a
- * neighbour. A gateway that is the device's own address makes every address a neighbour (seen on Linux).
+ * neighbour. A gateway that is the device's own address makes every address a neighbour, and so does a route by one
+ * with what it leads to (seen on Linux).
  */
 export function chooseRoute(device: Device, destination: Address): Choice {
   if (owns(device, destination)) return { kind: 'here' };
@@ -47,9 +48,11 @@ function routed({ routes = [] }: Device, interfaces: readonly Interface[], desti
   return routes
     .filter((route) => sameSubnet(route.address, route.mask, destination))
     .flatMap(({ mask, via }): readonly Way[] => {
-      const out = neighbourOf(interfaces, via);
+      const own = ownAt(interfaces, via);
+      const out = own ?? neighbourOf(interfaces, via);
       if (out === undefined) return [];
-      return [{ prefix: mask.prefix, choice: { kind: 'send', out, ask: via, because: 'route' } }];
+      const ask = own === undefined ? via : destination;
+      return [{ prefix: mask.prefix, choice: { kind: 'send', out, ask, because: 'route' } }];
     });
 }
 
@@ -61,7 +64,7 @@ function byDefault(
 ): Choice {
   const { gateway } = device;
   if (gateway === undefined || isBlank(gateway)) return { kind: 'none', why: 'no-gateway' };
-  const own = interfaces.find((one) => one.address.bits === gateway.bits);
+  const own = ownAt(interfaces, gateway);
   if (own !== undefined) return { kind: 'send', out: own, ask: destination, because: 'own-gateway' };
   const out = neighbourOf(interfaces, gateway);
   if (out !== undefined) return { kind: 'send', out, ask: gateway, because: 'gateway' };
@@ -70,6 +73,30 @@ function byDefault(
   return { kind: 'none', why: 'gateway-outside' };
 }
 
+/**
+ * The interface towards a neighbour: on the segment of the longest prefix that holds it, the first whose range does,
+ * for that is the address it is asked from (seen on Linux).
+ */
 function neighbourOf(interfaces: readonly Interface[], address: Address): Interface | undefined {
-  return interfaces.find((one) => sameSubnet(one.address, one.mask, address));
+  const near = interfaces.filter((one) => sameSubnet(one.address, one.mask, address));
+  const longest = near.reduce<Interface | undefined>(
+    (best, one) => (best === undefined || one.mask.prefix > best.mask.prefix ? one : best),
+    undefined,
+  );
+  return near.find(({ segment }) => segment === longest?.segment);
+}
+
+/**
+ * The interface that has this address; where it has several of one range, the first of them, for that is the address
+ * it sends from (seen on Linux).
+ */
+function ownAt(interfaces: readonly Interface[], address: Address): Interface | undefined {
+  const own = interfaces.find((one) => one.address.bits === address.bits);
+  return (
+    own &&
+    interfaces.find(
+      ({ segment, mask, address: first }) =>
+        segment === own.segment && mask.prefix === own.mask.prefix && sameSubnet(first, mask, own.address),
+    )
+  );
 }

@@ -16,7 +16,13 @@ function oneOf<T extends string>(members: Readonly<Record<T, true>>): readonly s
 /** What each kind of event has to carry, besides `at` and `type`. */
 const SHAPES: { readonly [K in Kind]: Readonly<Record<Exclude<keyof Of<K>, 'at' | 'type'>, Field>> } = {
   answered: { question: 'text', answer: 'answer', origin: ORIGINS, paste: 'optional-text' },
-  pasted: { paste: 'text', origin: ['pasted', 'read'], text: 'text', answers: 'pasted-answers' },
+  pasted: {
+    paste: 'text',
+    origin: ['pasted', 'read'],
+    text: 'text',
+    answers: 'pasted-answers',
+    note: 'optional-text',
+  },
   agreed: { question: 'text' },
   undone: {},
   noted: { text: 'text' },

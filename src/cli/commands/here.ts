@@ -10,7 +10,7 @@ import { askOn, type Terminal } from '../ask.js';
 import { eyesHere } from '../eyes-here.js';
 import { foundText } from '../found-text.js';
 import { deskOn, type HereDesk } from '../here-desk.js';
-import { type Consent, type Known, lookHere } from '../look-here.js';
+import { type Consent, type Known, type Looked, lookHere } from '../look-here.js';
 import type { Options } from '../options.js';
 import { paintFor } from '../paint.js';
 import { EXIT } from '../run.js';
@@ -40,13 +40,14 @@ export async function here(options: Options): Promise<number> {
   };
   const desk = agreed === undefined ? deskOn(terminal, askOn(terminal)) : silentDesk(agreed, json);
   try {
-    const paste = await lookHere(eyesHere(), desk, known);
-    if (paste === undefined) return EXIT.done;
+    const looked = await lookHere(eyesHere(), desk, known);
+    if (looked === undefined) return EXIT.done;
+    const { paste } = looked;
     const shown = json
       ? JSON.stringify(told(paste), null, 2)
       : foundText([nextForComputer(paste)], process.stdout.columns);
     process.stdout.write(`${shown}\n`);
-    return agreed === undefined && !json ? await goOn(options, terminal, desk, paste) : EXIT.done;
+    return agreed === undefined && !json ? await goOn(options, terminal, desk, looked) : EXIT.done;
   } catch (error) {
     if (!(error instanceof Error) || error.name !== 'ExitPromptError') throw error;
     return EXIT.interrupted;
@@ -65,11 +66,11 @@ function silentDesk(agreed: ReadonlySet<Consent>, json: boolean): HereDesk {
   };
 }
 
-async function goOn(options: Options, terminal: Terminal, desk: HereDesk, paste: Paste): Promise<number> {
+async function goOn(options: Options, terminal: Terminal, desk: HereDesk, looked: Looked): Promise<number> {
   if (!(await desk.wants('call'))) return EXIT.done;
   // Loaded when wanted: only a call needs the rule base.
   const { holdHere } = await import('../hold-here.js');
-  return holdHere(options, terminal, paste);
+  return holdHere(options, terminal, looked);
 }
 
 function consentsIn(text: string): ReadonlySet<Consent> {

@@ -10,7 +10,7 @@ const MOST = 5_000_000;
 /** Milliseconds that the rest of a mark may take behind its Esc, as with Node's own reading of keys. */
 const REST_OF_MARK = 500;
 /** One line end, CRLF as one. */
-const END = '(?:\\r\\n|\\r(?!\\n)|(?<!\\r)\\n)';
+const END = '(?:\\r\\n|\\r(?!\\n)|\\n)';
 const EMPTY_LINE_ENTERED_TWICE = new RegExp(`(?:^|${END})${END}{2}$`);
 const LONGEST_ENDS = 6;
 

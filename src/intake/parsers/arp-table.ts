@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Neighbour } from '../seen.js';
 import { firstWhere, shortText, walk } from '../unix/walk.js';
@@ -14,10 +15,16 @@ export const arpTable: Parser = {
   name: 'arp-table',
   source: 'arp(8) of net-tools and of OpenBSD',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text, index) => {
-      if (rowOf(text, 0) !== undefined) return true;
-      return isHead(text) && rowOf(shortText(lines[index + 1]), 0) !== undefined;
-    }),
+    firstWhere(
+      lines,
+      from,
+      (text, index) => {
+        if (rowOf(text, 0) !== undefined) return true;
+        return isHead(text) && rowOf(shortText(lines[index + 1]), 0) !== undefined;
+      },
+      HAS.blank,
+      HAS.foreign,
+    ),
   take,
 };
 

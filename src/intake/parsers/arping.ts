@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, walk } from '../unix/walk.js';
 import { address4, macOf } from '../unix/words.js';
@@ -17,7 +18,8 @@ const HABETS_END =
 export const arping: Parser = {
   name: 'arping',
   source: 'arping(8) of iputils and its message files (po/), of busybox, and of Thomas Habets',
-  claims: (lines, from) => firstWhere(lines, from, (text) => HEAD.test(text) || answerOf(text) !== undefined),
+  claims: (lines, from) =>
+    firstWhere(lines, from, (text) => HEAD.test(text) || answerOf(text) !== undefined, HAS.digit),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Route } from '../seen.js';
 import { type Destination, destinationOf } from '../unix/route-words.js';
@@ -14,7 +15,13 @@ export const bsdRoutes: Parser = {
   name: 'bsd-routes',
   source: 'netstat(1) of macOS, FreeBSD and OpenBSD',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text, index) => headOf(text) !== undefined || isTitle(lines, text, index)),
+    firstWhere(
+      lines,
+      from,
+      (text, index) => headOf(text) !== undefined || isTitle(lines, text, index),
+      HAS.colon,
+      HAS.blank,
+    ),
   take,
 };
 

@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { PortTry } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -21,7 +22,7 @@ const SENT =
 export const curl: Parser = {
   name: 'curl',
   source: 'curl(1), option --verbose',
-  claims: (lines, from) => firstWhere(lines, from, (text) => TRYING.test(text) || SHUT.test(text)),
+  claims: (lines, from) => firstWhere(lines, from, (text) => TRYING.test(text) || SHUT.test(text), HAS.blank),
   take,
 };
 

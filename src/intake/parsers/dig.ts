@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import {
   BANNER,
@@ -28,6 +29,7 @@ export const dig: Parser = {
       from,
       (text, index) =>
         BANNER.test(text) || STATUS.test(text) || (isSilence(text) && isBeforeBanner(lines, index)),
+      HAS.blank,
     ),
   take,
 };

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { draftOf } from '../unix/adapter-draft.js';
 import { kindOfName } from '../unix/adapter-kind.js';
@@ -13,7 +14,7 @@ const FIELD = /^\s{1,20}[A-Z][A-Za-z-]{1,30}(?: [A-Za-z-]{1,30}){0,5}: /;
 export const ethtool: Parser = {
   name: 'ethtool',
   source: 'ethtool(8)',
-  claims: (lines, from) => firstWhere(lines, from, (text) => HEAD.test(text)),
+  claims: (lines, from) => firstWhere(lines, from, (text) => HEAD.test(text), HAS.colon),
   take,
 };
 

@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import {
   isSilence,
@@ -29,6 +30,7 @@ export const host: Parser = {
       lines,
       from,
       (text) => SERVER_HEAD.test(text) || ANSWER.test(text) || FAILED.test(text) || OTHER.test(text),
+      HAS.blank,
     ),
   take,
 };

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { type AdapterDraft, draftOf } from '../unix/adapter-draft.js';
 import { kindOfAdapter, kindOfName } from '../unix/adapter-kind.js';
@@ -16,7 +17,7 @@ export const ifconfig: Parser = {
   name: 'ifconfig',
   source: 'ifconfig(8) of net-tools, busybox, macOS, FreeBSD and OpenBSD',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text, index) => headOf(lines, text, index, 0) !== undefined),
+    firstWhere(lines, from, (text, index) => headOf(lines, text, index, 0) !== undefined, HAS.colon),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { type AdapterDraft, addAddress, draftOf } from '../unix/adapter-draft.js';
 import { kindOfAdapter } from '../unix/adapter-kind.js';
@@ -11,7 +12,7 @@ const KNOWN = /^(?:valid_lft|altname|alias|promiscuity|RX|TX|vlan|bridge|tun|vet
 export const ipAddress: Parser = {
   name: 'ip-address',
   source: 'ip-address(8) of iproute2',
-  claims: (lines, from) => firstWhere(lines, from, (text) => HEAD.test(text)),
+  claims: (lines, from) => firstWhere(lines, from, (text) => HEAD.test(text), HAS.digit | HAS.colon),
   take,
 };
 

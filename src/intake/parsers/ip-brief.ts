@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { type AdapterDraft, addAddress, draftOf } from '../unix/adapter-draft.js';
 import { kindOfAdapter } from '../unix/adapter-kind.js';
@@ -12,7 +13,7 @@ const FLAGS = /^<([A-Z0-9_,-]{0,300})>$/;
 export const ipBrief: Parser = {
   name: 'ip-brief',
   source: 'ip(8) of iproute2, option -brief',
-  claims: (lines, from) => firstWhere(lines, from, (text) => isSure(adapterOf(text, 0))),
+  claims: (lines, from) => firstWhere(lines, from, (text) => isSure(adapterOf(text, 0)), HAS.capital),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Neighbour } from '../seen.js';
 import { neighbourState } from '../unix/neighbour-state.js';
@@ -8,7 +9,7 @@ import { address4, address6, after, macOf, wordsOf } from '../unix/words.js';
 export const ipNeighbour: Parser = {
   name: 'ip-neighbour',
   source: 'ip-neighbour(8) of iproute2',
-  claims: (lines, from) => firstWhere(lines, from, (text) => neighbourOf(text, 0) !== undefined),
+  claims: (lines, from) => firstWhere(lines, from, (text) => neighbourOf(text, 0) !== undefined, HAS.capital),
   take,
 };
 
@@ -25,6 +26,7 @@ function take(lines: readonly Line[], from: number): Taken {
 
 /** The neighbour that a line of `ip neigh` tells of; it has a state at its end, which no route has. */
 export function neighbourOf(text: string, line: number): Neighbour | 'ipv6' | undefined {
+  if (!text.includes('dev')) return undefined;
   const words = wordsOf(text);
   const state = neighbourState(words.at(-1));
   const adapter = after(words, 'dev');

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, shortText } from '../unix/walk.js';
 import { adapterHeading, isTitle, nameIn } from '../windows/adapter-heading.js';
@@ -24,6 +25,8 @@ export const ipconfig: Parser = {
         (LEADER.test(text) && leaderField(text) !== undefined) ||
         (text.endsWith(':') && adapterHeading(lines, index) !== undefined) ||
         isTitle(lines, index),
+      HAS.colon,
+      HAS.capital,
     ),
   take,
 };

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Route } from '../seen.js';
 import { destinationOf } from '../unix/route-words.js';
@@ -14,7 +15,8 @@ const TITLE = /\bIP\b/;
 export const linuxRoutes: Parser = {
   name: 'linux-routes',
   source: 'route(8) and netstat(8) of net-tools, and busybox; the message files of net-tools',
-  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index)),
+  claims: (lines, from) =>
+    firstWhere(lines, from, (text, index) => begins(lines, text, index), HAS.blank, HAS.signs, HAS.foreign),
   take,
 };
 

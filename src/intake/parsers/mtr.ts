@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Hop } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -13,10 +14,15 @@ export const mtr: Parser = {
   name: 'mtr',
   source: 'mtr(8)',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text, index) => {
-      if (HEAD.test(text) || (text.includes('.|-- ') && ROW.test(text))) return true;
-      return START.test(text) && HEAD.test(lines[index + 1]?.text.slice(0, 500) ?? '');
-    }),
+    firstWhere(
+      lines,
+      from,
+      (text, index) => {
+        if (HEAD.test(text) || (text.includes('.|-- ') && ROW.test(text))) return true;
+        return START.test(text) && HEAD.test(lines[index + 1]?.text.slice(0, 500) ?? '');
+      },
+      HAS.blank,
+    ),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, shortText } from '../unix/walk.js';
 import { furtherValue, listField } from '../windows/list-field.js';
@@ -22,7 +23,7 @@ export const netIpConfiguration: Parser = {
   name: 'net-ip-configuration',
   source:
     'Microsoft, module NetTCPIP, Get-NetIPConfiguration; published outputs; the names of -Detailed from memory',
-  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index)),
+  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index), HAS.colon),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Parser } from '../parser.js';
 import type { PortTry } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -35,7 +36,7 @@ const NCAT = /^Ncat: /;
 export const netcat: Parser = {
   name: 'netcat',
   source: 'nc(1) of OpenBSD, macOS and busybox, nc.traditional(1), ncat(1)',
-  claims: (lines, from) => firstWhere(lines, from, (text) => tryOf(text, 0) !== undefined),
+  claims: (lines, from) => firstWhere(lines, from, (text) => tryOf(text, 0) !== undefined, HAS.blank),
   take: (lines, from) => {
     const ports: PortTry[] = [];
     const understood = walk(lines, from, (text, line) => {

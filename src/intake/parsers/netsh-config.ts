@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, shortText } from '../unix/walk.js';
 import { indentOf } from '../windows/field.js';
@@ -14,7 +15,7 @@ export const netshConfig: Parser = {
   source:
     'outputs published in English, German, Italian, Russian and Chinese, the first line also in Portuguese, Spanish and Turkish; the other languages from memory',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text, index) => headingAt(lines, text, index) !== undefined),
+    firstWhere(lines, from, (text, index) => headingAt(lines, text, index) !== undefined, HAS.quote),
   take,
 };
 

@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Parser } from '../parser.js';
 import type { At } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -10,7 +11,7 @@ const OTHER = /^(?:search|domain|options|sortlist)\s{1,20}\S|^#/;
 export const resolvConf: Parser = {
   name: 'resolv-conf',
   source: 'resolv.conf(5)',
-  claims: (lines, from) => firstWhere(lines, from, (text) => serverIn(text) !== undefined),
+  claims: (lines, from) => firstWhere(lines, from, (text) => serverIn(text) !== undefined, HAS.blank),
   take: (lines, from) => {
     const dns: At<Address>[] = [];
     const understood = walk(lines, from, (text, line) => {

@@ -1,7 +1,10 @@
 import type { Line, Parser, Taken } from '../parser.js';
-import { devicesOf } from '../retyped/devices.js';
+import { type Devices, devicesOf } from '../retyped/devices.js';
 import { lookAt } from '../retyped/look.js';
 import { LONGEST_GAP, mayHold, runFrom, tells } from '../retyped/run.js';
+
+/** What the last claim found, so that a long run is not read twice. */
+const CLAIMED = new WeakMap<readonly Line[], { readonly start: number; readonly devices: Devices }>();
 
 /** What people type off the network page of a phone, a camera or a router, in whatever words and order. */
 export const retyped: Parser = {
@@ -15,7 +18,11 @@ export const retyped: Parser = {
       if (line === undefined || !mayHold(line) || !tells(lookAt(line))) continue;
       const start = startOf(lines, behind, at);
       const { entries, end } = runFrom(lines, start);
-      if (devicesOf(entries).adapters.length > 0) return start;
+      const devices = devicesOf(entries);
+      if (devices.adapters.length > 0) {
+        CLAIMED.set(lines, { start, devices });
+        return start;
+      }
       // The lines of a run that tells too little are not looked at again one by one.
       behind = Math.max(end, at + 1);
       at = behind - 1;
@@ -23,7 +30,9 @@ export const retyped: Parser = {
     return -1;
   },
   take: (lines, from): Taken => {
-    const { adapters, lines: understood } = devicesOf(runFrom(lines, from).entries);
+    const claimed = CLAIMED.get(lines);
+    const devices = claimed?.start === from ? claimed.devices : devicesOf(runFrom(lines, from).entries);
+    const { adapters, lines: understood } = devices;
     return { seen: { adapters }, lines: understood };
   },
 };

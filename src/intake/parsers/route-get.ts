@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Route } from '../seen.js';
 import { destinationOf } from '../unix/route-words.js';
@@ -12,7 +13,7 @@ const COUNTS = /^\s{0,20}(?:recvpipe|use|sockaddrs)\b|^[\s\d-]{8,200}$/;
 export const routeGet: Parser = {
   name: 'route-get',
   source: 'route(8) of macOS, FreeBSD and OpenBSD',
-  claims: (lines, from) => firstWhere(lines, from, (text) => /^\s{0,20}route to: \S/.test(text)),
+  claims: (lines, from) => firstWhere(lines, from, (text) => /^\s{0,20}route to: \S/.test(text), HAS.colon),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Route } from '../seen.js';
 import { type Destination, destinationOf } from '../unix/route-words.js';
@@ -44,6 +45,10 @@ export const routePrint: Parser = {
       lines,
       from,
       (text, index) => rowIn(text) !== undefined || ADAPTER.test(text) || begins(lines, text, index),
+      HAS.signs,
+      HAS.blank,
+      HAS.colon,
+      HAS.foreign,
     ),
   take,
 };
@@ -84,7 +89,8 @@ function take(lines: readonly Line[], from: number): Taken {
 /** The first line of what was pasted: a rule, the title of a part, or the names of the columns. */
 function begins(lines: readonly Line[], text: string, index: number): boolean {
   if (RULE.test(text)) return isTitle(lines, text, index);
-  if (!isTitleText(text) || !isTitle(lines, text, index)) return false;
+  const mayBegin = text.endsWith(':') || /IPv[46]/.test(text) || COLUMNS.test(text);
+  if (!mayBegin || !isTitleText(text) || !isTitle(lines, text, index)) return false;
   const next = shortText(lines[nextIndex(lines, index)]);
   if (text.endsWith(':')) return COLUMNS.test(next) && isTitleText(next);
   return COLUMNS.test(text) ? rowIn(next) !== undefined : /IPv[46]/.test(text) && RULE.test(next);
@@ -107,7 +113,7 @@ function isTitle(lines: readonly Line[], text: string, index: number): boolean {
 }
 
 function isTitleText(text: string): boolean {
-  return text.length < 200 && WORDS.test(text.replace(/IPv[46]/, 'IPv'));
+  return text.length < 200 && WORDS.test(text.includes('IPv') ? text.replace(/IPv[46]/, 'IPv') : text);
 }
 
 /** A row of the table in force. It leads to a network as its mask cuts it: people list addresses and masks, too. */

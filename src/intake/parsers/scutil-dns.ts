@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { At } from '../seen.js';
 import { type AdapterDraft, addDns, draftOf } from '../unix/adapter-draft.js';
@@ -25,7 +26,8 @@ interface Resolver {
 export const scutilDns: Parser = {
   name: 'scutil-dns',
   source: 'scutil(8) of macOS; the form of its list from memory',
-  claims: (lines, from) => firstWhere(lines, from, (text) => TITLE.test(text) || RESOLVER.test(text)),
+  claims: (lines, from) =>
+    firstWhere(lines, from, (text) => TITLE.test(text) || RESOLVER.test(text), HAS.blank),
   take,
 };
 

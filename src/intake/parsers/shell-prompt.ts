@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Parser } from '../parser.js';
 import { isPrompt } from '../unix/prompt.js';
 import { firstWhere } from '../unix/walk.js';
@@ -6,7 +7,7 @@ import { firstWhere } from '../unix/walk.js';
 export const shellPrompt: Parser = {
   name: 'shell-prompt',
   source: 'bash(1), PROMPTING; zsh and busybox from memory',
-  claims: (lines, from) => firstWhere(lines, from, isPrompt),
+  claims: (lines, from) => firstWhere(lines, from, isPrompt, HAS.signs),
   take: (lines, from) => {
     const number = lines[from]?.number;
     return { seen: {}, lines: new Set(number === undefined ? [] : [number]) };

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, shortText } from '../unix/walk.js';
 import { furtherValue, listField } from '../windows/list-field.js';
@@ -33,7 +34,7 @@ const OWN: ReadonlySet<string> = new Set([
 export const testNetConnection: Parser = {
   name: 'test-net-connection',
   source: 'Microsoft, module NetTCPIP, Test-NetConnection; published outputs in five languages',
-  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index)),
+  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index), HAS.colon),
   take,
 };
 

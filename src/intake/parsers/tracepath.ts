@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Hop, Trace } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -16,7 +17,8 @@ const SILENT: readonly string[] = ['no reply', 'keine antwort', 'aucune réponse
 export const tracepath: Parser = {
   name: 'tracepath',
   source: 'tracepath(8) of iputils and its message files (po/)',
-  claims: (lines, from) => firstWhere(lines, from, (text) => START.test(ROW.exec(text)?.[3] ?? '')),
+  claims: (lines, from) =>
+    firstWhere(lines, from, (text) => START.test(ROW.exec(text)?.[3] ?? ''), HAS.digit | HAS.square),
   take,
 };
 

@@ -1,4 +1,5 @@
 import type { Address } from '../../values/address.js';
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Hop, Trace } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -17,7 +18,7 @@ export const traceroute: Parser = {
   name: 'traceroute',
   source: 'traceroute(8) of Linux, busybox, macOS and FreeBSD',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text) => HEAD.test(text) || hopOf(text, 0)?.address !== undefined),
+    firstWhere(lines, from, (text) => HEAD.test(text) || hopOf(text, 0)?.address !== undefined, HAS.blank),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Hop, Lookup, Trace } from '../seen.js';
 import { firstWhere, shortText } from '../unix/walk.js';
@@ -8,6 +9,8 @@ import { walkWide } from '../windows/walk.js';
 import { smallLetters, wordBetween } from '../windows/word-between.js';
 
 const LONGEST_DONE = 60;
+/** One of these stands in each of the phrases for a name that was not found. */
+const MAY_BE_MISSING = /s[yi]st|zielname|систем|系统|システム/i;
 
 /**
  * `tracert` of Windows, in any language. A name that was not found is no trace but a lookup that failed. Who complains
@@ -24,14 +27,16 @@ export const tracert: Parser = {
       (text, index) =>
         hopRow(text)?.isSure === true ||
         tracertHead(lines, index) !== undefined ||
-        wordBetween(text, NOT_RESOLVED) !== undefined,
+        missingIn(text) !== undefined,
+      HAS.blank,
+      HAS.foreign,
     ),
   take,
 };
 
 function take(lines: readonly Line[], from: number): Taken {
   const line = lines[from]?.number ?? 0;
-  const missing = wordBetween(shortText(lines[from]), NOT_RESOLVED);
+  const missing = missingIn(shortText(lines[from]));
   if (missing !== undefined) {
     const lookup: Lookup = { name: missing, addresses: [], outcome: 'failed', line };
     return { seen: { lookups: [lookup] }, lines: new Set([line]) };
@@ -64,6 +69,11 @@ function take(lines: readonly Line[], from: number): Taken {
     line,
   };
   return { seen: { traces: [trace] }, lines: understood };
+}
+
+/** The name that was not found. */
+function missingIn(text: string): string | undefined {
+  return MAY_BE_MISSING.test(text) ? wordBetween(text, NOT_RESOLVED) : undefined;
 }
 
 function isEnd(text: string): boolean {

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Neighbour } from '../seen.js';
 import { firstWhere, walk } from '../unix/walk.js';
@@ -13,7 +14,8 @@ const BY_HAND = ['perm'];
 export const unixArp: Parser = {
   name: 'unix-arp',
   source: 'arp(8) of net-tools, busybox, macOS and FreeBSD; the message files of net-tools',
-  claims: (lines, from) => firstWhere(lines, from, (text) => neighbourOf(text, 0) !== undefined),
+  claims: (lines, from) =>
+    firstWhere(lines, from, (text) => neighbourOf(text, 0) !== undefined, HAS.digit | HAS.round),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import {
   isBeforeBanner,
@@ -34,13 +35,19 @@ export const unixNslookup: Parser = {
   name: 'unix-nslookup',
   source: 'nslookup(1) of BIND 9; busybox, networking/nslookup.c',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text, index) => {
-      if (!BEGINS.test(text)) return false;
-      if (SERVER.test(text)) return UNIX_PLACE.test(shortText(lines[index + 1]));
-      if (GOT.test(text)) return SERVER.test(shortText(lines[index + 1]));
-      if (isSilence(text)) return !isBeforeBanner(lines, index);
-      return CANNOT.test(text) || BUSYBOX.test(text);
-    }),
+    firstWhere(
+      lines,
+      from,
+      (text, index) => {
+        if (!BEGINS.test(text)) return false;
+        if (SERVER.test(text)) return UNIX_PLACE.test(shortText(lines[index + 1]));
+        if (GOT.test(text)) return SERVER.test(shortText(lines[index + 1]));
+        if (isSilence(text)) return !isBeforeBanner(lines, index);
+        return CANNOT.test(text) || BUSYBOX.test(text);
+      },
+      HAS.colon,
+      HAS.blank,
+    ),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { PingDraft } from '../unix/ping-draft.js';
 import { type PingLine, pingLine } from '../unix/ping-lines.js';
@@ -13,7 +14,8 @@ const MOST_STRANGE = 3;
 export const unixPing: Parser = {
   name: 'unix-ping',
   source: 'ping(8) of iputils, busybox, macOS and FreeBSD; the message files of iputils (po/)',
-  claims: (lines, from) => firstWhere(lines, from, begins),
+  claims: (lines, from) =>
+    firstWhere(lines, from, begins, HAS.colon, HAS.round, HAS.signs, HAS.digit | HAS.blank),
   take,
 };
 

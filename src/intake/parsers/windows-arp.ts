@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import type { Neighbour, NeighbourState } from '../seen.js';
 import { firstWhere } from '../unix/walk.js';
@@ -27,7 +28,12 @@ export const windowsArp: Parser = {
   source:
     'outputs published in German, French, Spanish, Russian and Japanese; the other languages from memory',
   claims: (lines, from) =>
-    firstWhere(lines, from, (text) => HEAD.test(text) || rowOf(text, 0, undefined)?.hasHardware === true),
+    firstWhere(
+      lines,
+      from,
+      (text) => HEAD.test(text) || rowOf(text, 0, undefined)?.hasHardware === true,
+      HAS.digit,
+    ),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, shortText } from '../unix/walk.js';
 import {
@@ -21,7 +22,16 @@ export const windowsNslookup: Parser = {
   name: 'windows-nslookup',
   source:
     'outputs published in English, German, French, Spanish, Portuguese, Italian, Russian, Chinese and Japanese; the other languages, and some complaints, from memory',
-  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index)),
+  claims: (lines, from) =>
+    firstWhere(
+      lines,
+      from,
+      (text, index) => begins(lines, text, index),
+      HAS.colon,
+      HAS.blank,
+      HAS.signs,
+      HAS.foreign,
+    ),
   take,
 };
 

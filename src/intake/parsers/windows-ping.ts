@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Line, Parser, Taken } from '../parser.js';
 import { firstWhere, type Step, shortText } from '../unix/walk.js';
 import { WindowsPingDraft } from '../windows/ping-draft.js';
@@ -20,7 +21,8 @@ export const windowsPing: Parser = {
   name: 'windows-ping',
   source:
     'replies and closing lines as published in most of the twelve languages; the rarer complaints from memory',
-  claims: (lines, from) => firstWhere(lines, from, (text, index) => begins(lines, text, index)),
+  claims: (lines, from) =>
+    firstWhere(lines, from, (text, index) => begins(lines, text, index), HAS.colon, HAS.blank, HAS.foreign),
   take,
 };
 

@@ -1,3 +1,4 @@
+import { HAS } from '../looks.js';
 import type { Parser } from '../parser.js';
 import { firstWhere } from '../unix/walk.js';
 import { isWindowsPrompt } from '../windows/prompt.js';
@@ -6,7 +7,7 @@ import { isWindowsPrompt } from '../windows/prompt.js';
 export const windowsPrompt: Parser = {
   name: 'windows-prompt',
   source: 'prompt of cmd.exe ($P$G) and of PowerShell, as in published outputs',
-  claims: (lines, from) => firstWhere(lines, from, isWindowsPrompt),
+  claims: (lines, from) => firstWhere(lines, from, isWindowsPrompt, HAS.signs, HAS.blank),
   take: (lines, from) => {
     const number = lines[from]?.number;
     return { seen: {}, lines: new Set(number === undefined ? [] : [number]) };

@@ -43,11 +43,10 @@ class Filling {
   }
 
   add(entry: Entry): void {
-    const { looked } = entry;
-    const { number } = looked.line;
+    const { looked, number } = entry;
     if (looked.called !== undefined) this.#call(looked.called, number);
     else if (entry.isSpentLabel && (looked.heading?.device ?? 'router') === 'router')
-      this.#group.lines.add(number);
+      this.#group.lines.push(number);
     else if (entry.bounds.length > 0) this.#fill(entry);
     else if (looked.heading !== undefined) this.#head(looked.heading, number, looked.link !== undefined);
     if (looked.link !== undefined && this.#group.kind === 'unknown') this.#group.kind = looked.link;
@@ -55,7 +54,7 @@ class Filling {
       this.#group.isByHand = { value: looked.isByHand, line: number };
       // A row of an ARP table ends in `dynamic` or `static` too.
       if (entry.bounds.every((bound) => bound.as !== 'lone')) this.#group.isNamed = true;
-      this.#group.lines.add(number);
+      this.#group.lines.push(number);
     }
     if (looked.heading === undefined) this.#heading = undefined;
   }
@@ -66,8 +65,8 @@ class Filling {
     const adapters = this.#groups.flatMap((group) => {
       const adapter = adapterOf(group, this.#hasLabels);
       if (adapter === undefined) return [];
-      const open = new Set(isSettled(group, adapter) ? [] : group.others.map((other) => other.line));
-      const settled = [...group.lines].filter((line) => !open.has(line));
+      const open = isSettled(group, adapter) ? undefined : new Set(group.others.map((other) => other.line));
+      const settled = open === undefined ? group.lines : group.lines.filter((line) => !open.has(line));
       for (const line of settled) lines.add(line);
       return settled.length === 0 ? [] : [adapter];
     });
@@ -87,13 +86,13 @@ class Filling {
     if (heading.device !== undefined) {
       this.#open(heading.name, heading.device);
       this.#section = 'unknown';
-      this.#group.lines.add(line);
+      this.#group.lines.push(line);
     } else if (!isEmpty(this.#group)) {
       this.#heading = { name: heading.name, line };
     } else {
       if (this.#group.owner !== 'unknown') this.#section = this.#group.owner;
       if (!isLink || this.#group.name === '') this.#group.name = heading.name;
-      if (isLink) this.#group.lines.add(line);
+      if (isLink) this.#group.lines.push(line);
       this.#heading = { name: heading.name, line };
     }
   }
@@ -101,11 +100,14 @@ class Filling {
   #call(name: string, line: number): void {
     if (this.#group.name !== '' && this.#group.address !== undefined) this.#open('', this.#group.owner);
     this.#group.name = nameIn(name);
-    this.#group.lines.add(line);
+    this.#group.lines.push(line);
   }
 
   #fill(entry: Entry): void {
-    const { number, text } = entry.looked.line;
+    const {
+      number,
+      looked: { text },
+    } = entry;
     let from = 0;
     let isPlaced = entry.misfits === 0;
     for (const bound of entry.bounds) {
@@ -114,9 +116,9 @@ class Filling {
       from = bound.end;
     }
     if (this.#heading !== undefined && this.#heading.name === this.#group.name) {
-      this.#group.lines.add(this.#heading.line);
+      this.#group.lines.push(this.#heading.line);
     }
-    if (isPlaced && text !== '') this.#group.lines.add(number);
+    if (isPlaced && text !== '') this.#group.lines.push(number);
   }
 
   /** Whether the value is the address of a device, and so may be the first of another one. */
@@ -133,7 +135,7 @@ class Filling {
   }
 
   #isOnLine(entry: Entry): boolean {
-    return this.#group.address?.line === entry.looked.line.number;
+    return this.#group.address?.line === entry.number;
   }
 
   /** `router 172.23.40.1` among the words for address and mask is the gateway, in a list of devices a device. */
@@ -197,9 +199,7 @@ function isRouter(bound: Bound): boolean {
 
 /** Whether a line begins with a name and an address, as a row of a list of devices does. */
 function startsRow(entry: Entry, bound: Bound, group: Group): boolean {
-  return (
-    entry.bounds[0] === bound && !entry.looked.isLone && group.address?.line !== entry.looked.line.number
-  );
+  return entry.bounds[0] === bound && !entry.looked.isLone && group.address?.line !== entry.number;
 }
 
 /** The words before the first word for a value, or before the value; of later ones only with a device among them. */
@@ -216,7 +216,7 @@ function nameBefore(entry: Entry, from: number, bound: Bound): string {
   const isName = words.every((token) => ['word', 'device', 'value', 'link', 'name'].includes(token.type));
   if (!isName || words.length > MOST_WORDS_OF_NAME) return '';
   if (from > 0 && !words.some((token) => token.type === 'device')) return '';
-  return nameIn(entry.looked.line.text.slice(before[0]?.start ?? 0, before.at(-1)?.end ?? 0));
+  return nameIn(entry.looked.text.slice(before[0]?.start ?? 0, before.at(-1)?.end ?? 0));
 }
 
 function sixes(group: Group, as: Bound['as']): Group['addresses6'] {

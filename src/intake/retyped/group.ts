@@ -23,7 +23,8 @@ export interface Group {
   /** Whether a word names one of its values or says whose they are. */
   isNamed: boolean;
   isAddressNamed: boolean;
-  readonly lines: Set<number>;
+  /** Numbers of the lines that were understood; one can stand there twice. */
+  readonly lines: number[];
 }
 
 export function newGroup(name: string, owner: Owner): Group {
@@ -39,7 +40,7 @@ export function newGroup(name: string, owner: Owner): Group {
     dns6: [],
     isNamed: owner !== 'unknown',
     isAddressNamed: false,
-    lines: new Set(),
+    lines: [],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Line } from '../parser.js';
+import { remembered } from '../unix/remembered.js';
 import { type Bound, bind, type Label } from './bind.js';
 import { byHandOf } from './by-hand.js';
 import type { DEVICE_WORDS, LINK_WORDS } from './device-words.js';
@@ -9,7 +10,8 @@ type Device = keyof typeof DEVICE_WORDS;
 
 /** What a line by itself tells. */
 export interface Looked {
-  readonly line: Line;
+  /** The line without the blanks around it. */
+  readonly text: string;
   readonly tokens: readonly Token[];
   readonly bounds: readonly Bound[];
   /** Values that cannot be what their words say they are. */
@@ -38,24 +40,16 @@ const CALLED = /^[^:=]{1,30}[:=] ?(.{1,40})$/;
 
 /** Nobody types more than this without a new line; tables and dumps do. */
 const LONGEST_LINE = 2000;
-/** A line is looked at as a claim, within a run and as it is taken. */
-const LOOKED_AT = new WeakMap<Line, Looked>();
-
 /** Looks at one line; what depends on its neighbours is for `run` to say. */
-export function lookAt(line: Line): Looked {
-  const known = LOOKED_AT.get(line);
-  if (known !== undefined) return known;
-  const looked = line.text.length > LONGEST_LINE ? talk(line) : fresh(line);
-  LOOKED_AT.set(line, looked);
-  return looked;
+export function lookAt({ text }: Line): Looked {
+  return text.length > LONGEST_LINE ? TALK : sayingOf(text);
 }
 
-function talk(line: Line): Looked {
-  return { line, tokens: [], bounds: [], misfits: 0, isLone: false, isTalk: true };
-}
+const TALK: Looked = { text: '', tokens: [], bounds: [], misfits: 0, isLone: false, isTalk: true };
 
-function fresh(line: Line): Looked {
-  const text = line.text.trim().replace(/ {2,}/g, ' ');
+/** A line is looked at as a claim and within a run, and pages have the same lines. */
+const sayingOf = remembered((whole): Looked => {
+  const text = whole.trim().replace(/ {2,}/g, ' ');
   const tokens = tokensOf(text);
   const called = tokens[0]?.type === 'name' ? CALLED.exec(text)?.[1] : undefined;
   const isTalk = isTalkOf(tokens, text) || (called !== undefined && DOMAIN.test(called));
@@ -66,7 +60,7 @@ function fresh(line: Line): Looked {
   const isLabel = isNaked && bound.open !== undefined && isOnlyLabel(tokens);
   const heading = isNaked && called === undefined ? headingOf(tokens, text) : undefined;
   return {
-    line: { number: line.number, text },
+    text,
     tokens,
     bounds: bound.bounds,
     misfits: bound.misfits,
@@ -78,7 +72,7 @@ function fresh(line: Line): Looked {
     ...(link?.type === 'link' ? { link: link.link } : {}),
     isTalk,
   };
-}
+});
 
 function isTalkOf(tokens: readonly Token[], text: string): boolean {
   if (tokens.some((token) => token.type === 'try') || text.includes('://')) return true;

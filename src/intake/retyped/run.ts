@@ -5,6 +5,8 @@ import { type Looked, lookAt } from './look.js';
 /** A line of a run with its values as its neighbours name them. */
 export interface Entry {
   readonly looked: Looked;
+  /** The number of the line. */
+  readonly number: number;
   readonly bounds: readonly Bound[];
   readonly misfits: number;
   /** A word for the value of the line before or after it, which has taken it. */
@@ -25,6 +27,7 @@ export interface Run {
 /** The lines from a place on that belong together: up to a sentence, or a longer gap. */
 export function runFrom(lines: readonly Line[], from: number): Run {
   const looked: Looked[] = [];
+  const numbers: number[] = [];
   let gap = 0;
   let at = from;
   for (; at < lines.length && gap <= LONGEST_GAP; at++) {
@@ -35,9 +38,10 @@ export function runFrom(lines: readonly Line[], from: number): Run {
     const found = lookAt(line);
     if (found.isTalk) break;
     looked.push(found);
+    numbers.push(line.number);
     if (tells(found) || found.label !== undefined) gap = 0;
   }
-  return { entries: paired(looked), end: at };
+  return { entries: paired(looked, numbers), end: at };
 }
 
 /** Whether a line may hold a value; quick, and right only where it says no. */
@@ -51,9 +55,10 @@ export function tells(looked: Looked): boolean {
 }
 
 /** Gives values that stand alone on their lines the words that stand alone on lines before or behind them. */
-function paired(looked: readonly Looked[]): readonly Entry[] {
-  const entries: Entry[] = looked.map((one) => ({
+function paired(looked: readonly Looked[], numbers: readonly number[]): readonly Entry[] {
+  const entries: Entry[] = looked.map((one, at) => ({
     looked: one,
+    number: numbers[at] ?? 0,
     bounds: one.bounds,
     misfits: one.misfits,
     isSpentLabel: false,

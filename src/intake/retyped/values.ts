@@ -1,6 +1,7 @@
 import { type Address, parseAddress } from '../../values/address.js';
 import { type Address6, parseAddress6 } from '../../values/address6.js';
 import { type Mask, parseMask } from '../../values/mask.js';
+import { remembered } from '../unix/remembered.js';
 
 /** A value as its shape tells it: four numbers can be an address, a mask, both, or neither. */
 export type Value =
@@ -15,6 +16,10 @@ export interface Found {
   readonly value: Value;
   readonly end: number;
 }
+
+const asAddress = remembered(parseAddress);
+const asAddress6 = remembered(parseAddress6);
+const asMask = remembered(parseMask);
 
 const MAC =
   /(?:[0-9a-f]{2}([:-])(?:[0-9a-f]{2}\1){4}[0-9a-f]{2}|[0-9a-f]{4}\.[0-9a-f]{4}\.[0-9a-f]{4})(?![0-9a-f:-]|\.[0-9a-f])/y;
@@ -47,9 +52,9 @@ function dottedAt(text: string, at: number): Found | undefined {
   DOTTED.lastIndex = at;
   const [whole, numbers, prefix] = DOTTED.exec(text) ?? [];
   if (whole === undefined || numbers === undefined) return undefined;
-  const address = parseAddress(numbers);
-  const mask = MASK_ENDS.test(numbers) ? parseMask(numbers) : undefined;
-  const length = prefix === undefined ? undefined : parseMask(prefix);
+  const address = asAddress(numbers);
+  const mask = MASK_ENDS.test(numbers) ? asMask(numbers) : undefined;
+  const length = prefix === undefined ? undefined : asMask(prefix);
   return {
     value: {
       shape: 'dotted',
@@ -63,7 +68,7 @@ function dottedAt(text: string, at: number): Found | undefined {
 
 function address6At(text: string, at: number): Found | undefined {
   const found = match(text, at, IPV6);
-  const address = found === undefined ? undefined : parseAddress6(found.replace(/\/\d+$/, ''));
+  const address = found === undefined ? undefined : asAddress6(found.replace(/\/\d+$/, ''));
   // `::` alone is mostly a typist's ornament.
   if (found === undefined || found.length < 4 || !address?.ok) return undefined;
   return { value: { shape: 'ipv6', address6: address.value }, end: at + found.length };
@@ -71,7 +76,7 @@ function address6At(text: string, at: number): Found | undefined {
 
 function maskAt(text: string, at: number): Found | undefined {
   const found = match(text, at, HEXADECIMAL) ?? match(text, at, SLASH);
-  const mask = found === undefined ? undefined : parseMask(found);
+  const mask = found === undefined ? undefined : asMask(found);
   return found !== undefined && mask?.ok
     ? { value: { shape: 'mask', mask: mask.value }, end: at + found.length }
     : undefined;
@@ -80,7 +85,7 @@ function maskAt(text: string, at: number): Found | undefined {
 function numberAt(text: string, at: number): Found | undefined {
   const found = match(text, at, NUMBER);
   if (found === undefined) return undefined;
-  const mask = parseMask(found);
+  const mask = asMask(found);
   return { value: { shape: 'number', ...(mask.ok ? { mask: mask.value } : {}) }, end: at + found.length };
 }
 

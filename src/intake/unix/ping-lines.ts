@@ -36,24 +36,28 @@ export type PingLine =
 export function pingLine(text: string): PingLine | undefined {
   const head = HEAD.exec(text);
   if (head !== null) return { kind: 'head', target: head[1] ?? '', address: address4(head[2]) };
-  const from = address4(ANY_ADDRESS.exec(text)?.[1]);
-  const reply = REPLY.exec(text);
-  if (reply !== null) return { kind: 'reply', sequence: Number(reply[1]), from };
+  const hasSequence = /seq/i.test(text);
+  const reply = hasSequence ? REPLY.exec(text) : null;
+  if (reply !== null) return { kind: 'reply', sequence: Number(reply[1]), from: addressIn(text) };
   const complaint = complaintIn(text);
   if (complaint !== undefined) return { kind: 'complaint', text: complaint, name: nameIn(complaint) };
-  const silent = SILENT.exec(text);
+  const silent = hasSequence ? SILENT.exec(text) : null;
   if (silent !== null) return { kind: 'silent', sequence: Number(silent[1]) };
-  const refused = REFUSED.exec(text);
+  const refused = hasSequence ? REFUSED.exec(text) : null;
   if (refused !== null) {
-    return { kind: 'refused', sequence: Number(refused[1]), from, text: refused[2] ?? '' };
+    return { kind: 'refused', sequence: Number(refused[1]), from: addressIn(text), text: refused[2] ?? '' };
   }
-  const bsd = REFUSED_BSD.exec(text)?.[2];
+  const bsd = text.includes(' bytes from ') ? REFUSED_BSD.exec(text)?.[2] : undefined;
   if (bsd !== undefined && troubleKind(bsd) !== undefined) {
-    return { kind: 'refused', sequence: undefined, from, text: bsd };
+    return { kind: 'refused', sequence: undefined, from: addressIn(text), text: bsd };
   }
   return text === '^C' || DUMP.test(text) || /^WARNING: pinging broadcast/.test(text)
     ? { kind: 'noise' }
     : undefined;
+}
+
+function addressIn(text: string): Address | undefined {
+  return address4(ANY_ADDRESS.exec(text)?.[1]);
 }
 
 /** A person can write `ping: fine`, too: what ping says is in the tables, or names the call that failed. */

@@ -32,7 +32,7 @@ export interface Labelled {
 
 /** A label and one word behind it. */
 export function labelled(text: string): Labelled | undefined {
-  const [, label, value] = text.length > 400 ? [] : (FIELD.exec(text) ?? []);
+  const [, label, value] = text.length > 400 || !text.includes(':') ? [] : (FIELD.exec(text) ?? []);
   return label === undefined || value === undefined ? undefined : { label: smallLetters(label), value };
 }
 

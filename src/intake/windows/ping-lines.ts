@@ -40,9 +40,10 @@ export function windowsPingLine(text: string): WindowsPingLine | undefined {
     const said = saidOf(text);
     if (said !== undefined) return said;
   }
+  if (COMPLAINT.test(text)) return { kind: 'trouble', trouble: windowsTrouble(text) ?? 'failed' };
+  if (SIZE.test(text)) return undefined;
   const trouble = windowsTrouble(text);
-  if (COMPLAINT.test(text)) return { kind: 'trouble', trouble: trouble ?? 'failed' };
-  if (trouble === undefined || trouble === 'ttl-expired' || SIZE.test(text)) return undefined;
+  if (trouble === undefined || trouble === 'ttl-expired') return undefined;
   return { kind: 'trouble', trouble };
 }
 
@@ -64,6 +65,7 @@ function headOf(text: string): WindowsPingLine | undefined {
 }
 
 function saidOf(text: string): WindowsPingLine | undefined {
+  if (!text.includes(':')) return undefined;
   const [, who = '', what = ''] = SAID.exec(text) ?? [];
   const source = ADDRESS4.exec(who)?.[0] ?? ADDRESS6.exec(who)?.[0];
   if (source === undefined) return undefined;
@@ -81,7 +83,7 @@ interface Target {
 }
 
 function targetIn(text: string): Target | undefined {
-  const named = NAMED.exec(text);
+  const named = text.includes(' [') ? NAMED.exec(text) : null;
   if (named !== null) {
     return { name: named[1] ?? '', address: address4(named[2]), said: named[0] };
   }

@@ -1,4 +1,5 @@
 import type { PingTrouble } from '../seen.js';
+import { remembered } from '../unix/remembered.js';
 
 /**
  * What ping of Windows says, in small letters: English, German, French, Spanish, Portuguese, Italian, Dutch, Polish,
@@ -111,13 +112,17 @@ const STOPPED: ReadonlySet<string> = new Set(
 );
 
 /** The kind of trouble that a line tells of; none where no row has its words. */
-export function windowsTrouble(text: string): PingTrouble['kind'] | undefined {
+export const windowsTrouble = remembered((text): PingTrouble['kind'] | undefined => {
   const small = plain(text);
   return TROUBLES.find(([, words]) => words.some((word) => small.includes(word)))?.[0];
-}
+});
+
+/** One of these stands in each of the phrases. */
+const MAY_BE_NOT_FOUND = /ping|trovare|узел/i;
 
 /** The name that ping could not find; none where the line says no such thing. */
 export function nameNotFound(text: string): string | undefined {
+  if (!MAY_BE_NOT_FOUND.test(text)) return undefined;
   const small = plain(text);
   for (const [before, behind] of NOT_FOUND) {
     const at = small.indexOf(before);

@@ -18,8 +18,9 @@ export interface Target {
 
 /** The host in a line: a name with its address in brackets, or an address alone. */
 export function targetIn(text: string): Target | undefined {
-  const named = NAMED.exec(text);
-  const said = named?.[0] ?? ADDRESS4.exec(text)?.[0] ?? ADDRESS6.exec(text)?.[0];
+  const named = text.includes(' [') ? NAMED.exec(text) : null;
+  const said =
+    named?.[0] ?? ADDRESS4.exec(text)?.[0] ?? (text.includes(':') ? ADDRESS6.exec(text)?.[0] : undefined);
   if (said === undefined) return undefined;
   const name = named?.[1] ?? said;
   return {

@@ -1,5 +1,6 @@
 import type { Address } from '../../values/address.js';
 import type { Line } from '../parser.js';
+import { remembered } from '../unix/remembered.js';
 import { shortText } from '../unix/walk.js';
 import { address4 } from '../unix/words.js';
 import { type Target, targetIn } from './target-in.js';
@@ -92,7 +93,7 @@ interface HeadLine {
   readonly isSaid: boolean;
 }
 
-function headLine(text: string): HeadLine | undefined {
+const headLine = remembered((text): HeadLine | undefined => {
   // A prompt has this sign.
   if (text === '' || text.length > LONGEST_HEAD || text.includes('>') || /^\s{0,6}\d{1,3}\s/.test(text))
     return undefined;
@@ -104,7 +105,7 @@ function headLine(text: string): HeadLine | undefined {
     hasCount: COUNT.test(target?.rest ?? text),
     isSaid: HEADS.some((words) => small.includes(words)),
   };
-}
+});
 
 function isFirstHop(lines: readonly Line[], index: number): boolean {
   if (index < 0) return false;

@@ -1,5 +1,5 @@
 import type { Line } from '../parser.js';
-import { type Step, shortText } from '../unix/walk.js';
+import { type Step, walk } from '../unix/walk.js';
 
 /** Mail programs that make a paragraph of every line double the blank ones. */
 const MOST_BLANK = 5;
@@ -10,22 +10,7 @@ export function walkWide(
   from: number,
   step: (text: string, line: number, index: number) => Step,
 ): Set<number> {
-  const understood = new Set<number>();
-  let blank = 0;
-  for (let index = from; index < lines.length; index++) {
-    const line = lines[index];
-    if (line === undefined) break;
-    if (line.text.trim() === '') {
-      blank += 1;
-      if (blank > MOST_BLANK) break;
-      continue;
-    }
-    blank = 0;
-    const said = step(shortText(line), line.number, index);
-    if (said === 'end') break;
-    if (said === 'read') understood.add(line.number);
-  }
-  return understood;
+  return walk(lines, from, step, MOST_BLANK);
 }
 
 /** The index of the next line behind `index` that is not blank; -1 where the gap is wide. */

@@ -40,6 +40,36 @@ describe('the way a device takes', () => {
     expect(choice(device, '172.23.40.184')).toBe('neighbour lan 172.23.40.184');
   });
 
+  // The next four as Linux 6.18 was seen to do it, with namespaces.
+  test('by a gateway that is in two of its ranges: out of the one with the longer prefix', () => {
+    const interfaces = [on('wide 172.23.40.21/16'), on('narrow 172.23.41.21/24')];
+    const device = { ...host('camera', 'wide 172.23.40.21/16', '172.23.41.1'), interfaces };
+    expect(choice(device, '10.77.5.9')).toBe('gateway narrow 172.23.41.1');
+    expect(choice({ ...device, interfaces: [...interfaces].reverse() }, '10.77.5.9')).toBe(
+      'gateway narrow 172.23.41.1',
+    );
+  });
+
+  test('by a gateway that two ranges of one segment hold: from the first of them', () => {
+    const interfaces = [on('lan 172.23.40.21/16'), on('lan 172.23.41.21/24')];
+    const device = { ...host('camera', 'lan 172.23.40.21/16', '172.23.41.1'), interfaces };
+    expect(chooseRoute(device, address('10.77.5.9'))).toMatchObject({ kind: 'send', out: interfaces[0] });
+  });
+
+  test('by a route whose next hop is its own address: what the route leads to is its neighbour', () => {
+    const routes = [{ address: address('10.77.5.0'), mask: mask('/24'), via: address('172.23.40.21') }];
+    expect(choice(host('camera', 'lan 172.23.40.21/24', '0.0.0.0', { routes }), '10.77.5.9')).toBe(
+      'route lan 10.77.5.9',
+    );
+  });
+
+  test('by a gateway that is its own second address: sent from the first of that range', () => {
+    const interfaces = [on('lan 172.23.40.21/24'), on('lan 172.23.40.22/24')];
+    const device = { ...host('camera', 'lan 172.23.40.21/24', '172.23.40.22'), interfaces };
+    const chosen = chooseRoute(device, address('10.77.5.9'));
+    expect(chosen).toMatchObject({ kind: 'send', because: 'own-gateway', out: interfaces[0] });
+  });
+
   test('is the longest prefix, whatever the order', () => {
     const interfaces = [on('lan 172.23.40.184/24'), on('tunnel 172.23.40.5/27'), on('wan 10.77.5.1/8')];
     const device = { ...usual, interfaces };
