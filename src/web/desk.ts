@@ -132,7 +132,7 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
       case 'paste': {
         const { pasting } = mode;
         if (pasting.stage === 'filled' && id === 'yes')
-          return happen(pasteEvent(call.state, pasting.paste, pasting.answers));
+          return happen(pasteEvent(call.state, pasting.paste, pasting.answers, pasting.about));
         const after = pastingAfter(call, pasting, id);
         return store.set({ mode: after ? { kind: 'paste', pasting: after } : STEP });
       }

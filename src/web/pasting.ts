@@ -20,7 +20,12 @@ export type Pasting =
   | { readonly stage: 'text' }
   | { readonly stage: 'whose'; readonly paste: Paste; readonly left: readonly WhoseQuestion[] }
   | { readonly stage: 'here' | 'which'; readonly paste: Paste }
-  | { readonly stage: 'filled'; readonly paste: Paste; readonly answers: readonly PastedAnswer[] };
+  | {
+      readonly stage: 'filled';
+      readonly paste: Paste;
+      readonly about: AboutPaste;
+      readonly answers: readonly PastedAnswer[];
+    };
 
 /** A text has come: what is asked about it first. */
 export function pastingOf(call: Call, text: string): Pasting {
@@ -34,6 +39,7 @@ export function pastingAfter(call: Call, pasting: Pasting, id: string): Pasting 
   const filled = (paste: Paste, about: AboutPaste): Pasting => ({
     stage: 'filled',
     paste,
+    about,
     answers: answersFrom(call.rules, paste, about, camera),
   });
   switch (pasting.stage) {
