@@ -8,6 +8,7 @@ import { CLI_WORDS } from './english/cli.js';
 import { CLOCK_WORDS } from './english/clock.js';
 import { DIAGNOSIS_WORDS } from './english/diagnosis.js';
 import { FILES_WORDS } from './english/files.js';
+import { HAND_OVER_WORDS } from './english/hand-over.js';
 import { HELP_WORDS } from './english/help.js';
 import { HERE_WORDS } from './english/here.js';
 import { LOSS_WORDS } from './english/loss.js';
@@ -36,6 +37,7 @@ export const ENGLISH = {
   ...CLI_WORDS,
   ...DIAGNOSIS_WORDS,
   ...FILES_WORDS,
+  ...HAND_OVER_WORDS,
   ...HELP_WORDS,
   ...HERE_WORDS,
   ...PAGE_WORDS,

@@ -1,14 +1,20 @@
+import type { Call } from '../call/call.js';
 import { VERSION } from '../call/version.js';
 import { say } from '../messages/say.js';
 import { useFace } from './face.js';
+import { ArrivedCall } from './parts/arrived.js';
 import { CallPage } from './parts/call-page.js';
+import { HandOver } from './parts/hand-over.js';
+import { Keys } from './parts/keys.js';
+import { Sign } from './parts/sign.js';
 import { Start } from './parts/start.js';
 import { Sums } from './parts/sums.js';
+import { Timer } from './parts/timer.js';
 
 /** The whole page: its head, what is open, and a place where things are said once. */
 export function App() {
   const { store, packed } = useFace();
-  const { place, call, notice, letters } = store.get();
+  const { place, call, notice, letters, keys, handing } = store.get();
   const version = {
     version: VERSION,
     rules: packed.rules.manifest.version,
@@ -16,17 +22,28 @@ export function App() {
   };
   return (
     <>
-      <header class="top">
-        <h1>{say('page.title')}</h1>
-        {place === 'call' && call && <CallTools isOpen={call.state.closed === undefined} />}
+      <header class="top" data-place={place}>
+        <h1>
+          <Sign />
+          <span>{say('page.title')}</span>
+        </h1>
+        {place === 'call' && call && <CallTools call={call} />}
       </header>
       <p class="notice" role="status">
         {notice}
       </p>
       <main>
-        {place === 'call' && call ? <CallPage call={call} /> : place === 'sums' ? <Sums /> : <Start />}
+        {keys && <Keys />}
+        {place === 'call' && call && handing && <HandOver call={call} />}
+        <Place />
       </main>
       <footer>
+        <button type="button" data-key="?" aria-expanded={keys} onClick={() => store.set({ keys: !keys })}>
+          <span class="key" aria-hidden="true">
+            ?
+          </span>
+          <span>{say('page.keys')}</span>
+        </button>
         <button type="button" aria-pressed={letters} onClick={() => store.set({ letters: !letters })}>
           {say(letters ? 'page.letters-on' : 'page.letters-off')}
         </button>
@@ -36,12 +53,30 @@ export function App() {
   );
 }
 
-function CallTools({ isOpen }: { readonly isOpen: boolean }) {
-  const { desk } = useFace();
+function Place() {
+  const { place, call } = useFace().store.get();
+  if (place === 'call' && call) return <CallPage call={call} />;
+  if (place === 'arrived') return <ArrivedCall />;
+  return place === 'sums' ? <Sums /> : <Start />;
+}
+
+function CallTools({ call: { state } }: { readonly call: Call }) {
+  const { desk, store } = useFace();
+  const { handing } = store.get();
+  const isOpen = state.closed === undefined;
   return (
-    <div class="row">
-      <button type="button" onClick={() => desk.saveRecord()}>
-        {say('page.save-record')}
+    <div class="row tools">
+      {isOpen && <Timer opened={state.header.opened} />}
+      <button
+        type="button"
+        data-key="g"
+        aria-expanded={handing}
+        onClick={() => store.set({ handing: !handing, link: undefined })}
+      >
+        <span class="key" aria-hidden="true">
+          g
+        </span>
+        <span>{say('page.hand-over')}</span>
       </button>
       {isOpen && (
         <button type="button" onClick={() => desk.turnTo({ kind: 'forget' })}>

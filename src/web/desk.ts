@@ -1,15 +1,18 @@
-import { advance, type Call, openCall, replay } from '../call/call.js';
+import { advance, type Call, openCall } from '../call/call.js';
 import { type CallEvent, type CallHeader, RECORD_FORMAT, type Role } from '../call/events.js';
 import { pasteEvent } from '../call/from-paste.js';
 import { answered, type Happening, outcomeOf, rawOf, type Said, stillDark } from '../call/outcome.js';
-import { eventsInOrder, readRecordBytes, recordTextOf } from '../call/record/read-record.js';
+import { handedOver } from '../call/record/handed-over.js';
+import { recordTextOf } from '../call/record/read-record.js';
 import { recordName } from '../call/record/record-name.js';
 import { ticketOf } from '../call/ticket-of.js';
 import { VERSION } from '../call/version.js';
 import { printable } from '../messages/printable.js';
 import { inWords, say } from '../messages/say.js';
+import { type Arrived, arrivedFrom } from './arrived.js';
 import type { Device } from './device.js';
 import type { Keeper } from './keep.js';
+import { bytesOfLink, fragmentOf, LONGEST_LINK } from './link.js';
 import type { PackedRules } from './packed.js';
 import { pastingAfter, pastingOf } from './pasting.js';
 import { FRESH, type Mode, type Store, type View } from './state.js';
@@ -20,6 +23,10 @@ export interface Desk {
   /** Goes on with a record; `name` is what it is called where something is wrong with it. */
   readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
   readonly openKept: (id: string) => Promise<void>;
+  /** Reads the record in a link, wherever in a text it stands, and asks before it is opened. */
+  readonly openLink: (text: string) => Promise<void>;
+  /** Opens what has arrived, or leaves it and goes back. */
+  readonly decide: (isWanted: boolean) => void;
   readonly reply: (said: Said) => Promise<void>;
   readonly happen: (happening: Happening) => Promise<void>;
   readonly takeText: (text: string) => void;
@@ -29,6 +36,9 @@ export interface Desk {
   readonly copyTicket: (unmasked: boolean) => Promise<void>;
   readonly saveTicket: (unmasked: boolean) => void;
   readonly saveRecord: () => void;
+  /** Makes the link to hand the call over by. */
+  readonly makeLink: (unmasked: boolean) => Promise<void>;
+  readonly copyLink: () => Promise<void>;
 }
 
 const STEP: Mode = { kind: 'step' };
@@ -46,6 +56,9 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
       mode: STEP,
       view: call.state.closed === undefined ? 'step' : 'ticket',
       reading: [],
+      arrived: undefined,
+      handing: false,
+      link: undefined,
       busy: false,
       notice: isKept ? notice : say('page.not-kept'),
     });
@@ -63,31 +76,27 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
     show(await openCall(rules, digest, header), recordTextOf(header, []), '');
   };
 
-  const open = async (bytes: Uint8Array, name: string): Promise<void> => {
-    const path = printable(name, 60);
-    const read = readRecordBytes(bytes, VERSION);
-    if (!read.ok) {
-      const { id, with: filling } = read.problem;
-      return store.set({ notice: say(id, { ...filling, path, line: read.line }) });
-    }
-    const { header, length } = read.value;
-    if (header.rules.digest !== digest) return store.set({ notice: otherRules(header) });
-    const result = await replay(rules, digest, header, eventsInOrder(read.value));
-    if (!result.ok) {
-      const problem = inWords(result.problem);
-      return store.set({ notice: say('cli.misfit', { file: path, problem }) });
-    }
-    const record = new TextDecoder().decode(bytes.subarray(0, length));
-    show(result.value, record, say('page.opened', { events: result.value.state.events.length }));
+  const open = async (bytes: Uint8Array, name: string, from: Arrived['from'] = 'file'): Promise<void> => {
+    const read = await arrivedFrom({ rules, digest }, bytes, printable(name, 60));
+    if (!read.ok) return store.set({ notice: read.says });
+    const { call, record } = read.value;
+    const kept = keeper.read(call.state.header.id);
+    const replaces = kept !== undefined && !record.startsWith(kept);
+    const arrived: Arrived = { ...read.value, from, replaces };
+    // A link may have come from anybody, and nobody should lose a call by opening another.
+    if (from === 'link' || (from === 'file' && replaces))
+      store.set({ place: 'arrived', arrived, notice: '' });
+    else takeArrived(arrived);
   };
 
-  const otherRules = (header: CallHeader): string =>
-    say('page.other-rules', {
-      theirs: header.rules.version,
-      theirDigest: header.rules.digest.slice(0, 12),
-      ours: rules.manifest.version,
-      ourDigest: digest.slice(0, 12),
-    });
+  const takeArrived = ({ call, record }: Arrived): void =>
+    show(call, record, say('page.opened', { events: call.state.events.length }));
+
+  const openLink = async (text: string): Promise<void> => {
+    const found = await bytesOfLink(text);
+    if (found.ok) return open(found.bytes, say('page.link-name'), 'link');
+    store.set({ notice: say(`page.link-${found.why}`) });
+  };
 
   const happen = async (happening: Happening): Promise<void> => {
     const { call, record, busy } = store.get();
@@ -155,11 +164,17 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
   return {
     begin,
     open,
-    openKept: async (id) => open(new TextEncoder().encode(keeper.read(id) ?? ''), id),
+    openKept: async (id) => open(new TextEncoder().encode(keeper.read(id) ?? ''), id, 'kept'),
+    openLink,
+    decide: (isWanted) => {
+      const { arrived, call } = store.get();
+      if (arrived && isWanted) takeArrived(arrived);
+      else store.set({ place: call ? 'call' : 'start', arrived: undefined });
+    },
     reply,
     happen,
     takeText,
-    turnTo: (mode) => store.set({ mode, notice: '', view: viewOf(mode, store.get().call) }),
+    turnTo: (mode) => store.set({ mode, handing: false, notice: '', view: viewOf(mode, store.get().call) }),
     forget,
     leave,
     copyTicket: async (unmasked) => {
@@ -176,6 +191,22 @@ export function deskOf({ rules, digest }: PackedRules, store: Store, keeper: Kee
     saveRecord: () => {
       const { call, record } = store.get();
       if (call) device.save(fileName(call), record, 'application/jsonl');
+    },
+    makeLink: async (unmasked) => {
+      const { call } = store.get();
+      if (!call) return;
+      const fragment = await fragmentOf(handedOver(call, { unmasked }).text);
+      const address = device.address() + (fragment ?? '');
+      const isTooLong = address.length > LONGEST_LINK;
+      if (fragment === undefined || isTooLong)
+        store.set({ link: undefined, notice: say(isTooLong ? 'page.link-too-long' : 'page.link-none') });
+      else store.set({ link: { address, fragment }, notice: '' });
+    },
+    copyLink: async () => {
+      const { link } = store.get();
+      if (!link) return;
+      const done = await device.copy(link.address);
+      store.set({ notice: say(done ? 'page.link-copied' : 'page.not-copied') });
     },
   };
 }

@@ -9,6 +9,8 @@ export interface Device {
   readonly clipboard: () => Promise<string | undefined>;
   readonly save: (name: string, text: string, type: string) => void;
   readonly print: () => void;
+  /** Where this page stands, without a fragment. */
+  readonly address: () => string;
 }
 
 export const DEVICE: Device = {
@@ -31,6 +33,7 @@ export const DEVICE: Device = {
     setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
   },
   print: () => window.print(),
+  address: () => location.href.split('#')[0] ?? '',
 };
 
 async function copy(text: string): Promise<boolean> {

@@ -29,7 +29,7 @@ function command(event: KeyboardEvent, page: Document, letters: boolean): void {
   else if (key === 'ArrowUp') step(event, choices, -1);
   else if (key === 'Enter' && !onButton) enter(event, page);
   else if (letters && at >= 0) press(event, choices[at]);
-  else if (letters && /^[a-z]$/i.test(key))
+  else if (letters && /^[a-z?]$/i.test(key))
     press(event, page.querySelector(`[data-key="${key.toLowerCase()}"]`));
 }
 

@@ -6,6 +6,7 @@ import { DEVICE } from './device.js';
 import { FACE, type Face } from './face.js';
 import { keeperIn } from './keep.js';
 import { isField, onKey } from './keyboard.js';
+import { holdsLink } from './link.js';
 import { packedRules } from './packed.js';
 import { FRESH, storeOf } from './state.js';
 import './style/colours.css';
@@ -13,6 +14,7 @@ import './style/page.css';
 import './style/prompt.css';
 import './style/path.css';
 import './style/parts.css';
+import './style/hand.css';
 import './style/narrow.css';
 import './style/print.css';
 
@@ -35,14 +37,27 @@ function start(page: Document, root: Element): void {
 
   page.addEventListener('keydown', (event) => onKey(event, page, store));
   page.addEventListener('paste', (event) => {
-    if (event.defaultPrevented || isField(event.target) || store.get().place !== 'call') return;
+    if (event.defaultPrevented || isField(event.target)) return;
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    const isLink = holdsLink(text);
+    if (!isLink && store.get().place !== 'call') return;
     event.preventDefault();
-    desk.takeText(event.clipboardData?.getData('text/plain') ?? '');
+    if (isLink) void desk.openLink(text);
+    else desk.takeText(text);
   });
+  const openFragment = (): void => {
+    const { hash } = location;
+    if (!holdsLink(hash)) return;
+    // A call has no business in the history of the browser.
+    history.replaceState(null, '', location.pathname + location.search);
+    void desk.openLink(hash);
+  };
+  window.addEventListener('hashchange', openFragment);
   keeper.watch((id) => {
     if (store.get().call?.state.header.id === id) store.set({ notice: say('page.other-tab') });
   });
   show();
+  openFragment();
 }
 
 function keepForOffline(page: Document): void {

@@ -1,4 +1,6 @@
 import type { Call } from '../call/call.js';
+import type { Arrived } from './arrived.js';
+import type { Link } from './link.js';
 import type { Pasting } from './pasting.js';
 
 /** What is being asked on the page: the step of the call, or something between two steps. */
@@ -19,12 +21,19 @@ export type View = (typeof VIEWS)[number];
 
 /** All that the page shows. */
 export interface Page {
-  readonly place: 'start' | 'call' | 'sums';
+  readonly place: 'start' | 'call' | 'sums' | 'arrived';
   readonly call: Call | undefined;
   /** The record of the call as it is kept: everything that happened, what was taken back too. */
   readonly record: string;
   readonly mode: Mode;
   readonly view: View;
+  /** A call that was read from outside and waits for a yes. */
+  readonly arrived: Arrived | undefined;
+  /** Whether the ways to hand the call over stand open, and the link once it is made. */
+  readonly handing: boolean;
+  readonly link: Link | undefined;
+  /** Whether the list of keys stands open. */
+  readonly keys: boolean;
   /** Articles that stand open in the step. */
   readonly reading: readonly string[];
   /** The stage of the picture path that stands open. */
@@ -42,6 +51,10 @@ export const FRESH: Page = {
   record: '',
   mode: { kind: 'step' },
   view: 'step',
+  arrived: undefined,
+  handing: false,
+  link: undefined,
+  keys: false,
   reading: [],
   stage: undefined,
   notice: '',

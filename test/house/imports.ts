@@ -35,6 +35,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   '@inquirer/prompts': ['cli'],
   'wrap-ansi': ['cli', 'knowledge'],
   preact: ['web'],
+  qr: ['web'],
 };
 
 /** What the faces may use; of all other rooms they may name types only. */

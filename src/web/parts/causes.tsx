@@ -4,6 +4,8 @@ import type { Ranked, Reason } from '../../diagnosis/diagnosis.js';
 import { say } from '../../messages/say.js';
 
 const REASONS = 3;
+/** From here on what is said first is worth being loud. */
+const LIKELY = 0.5;
 /** The reasons of so many causes stand open; those of the others unfold. */
 const OPEN = 3;
 
@@ -13,7 +15,7 @@ export function Causes({ call }: { readonly call: Call }) {
   return (
     <section id="part-causes" class="part causes" aria-labelledby="causes-heading" tabIndex={-1}>
       <h2 id="causes-heading">{say('cli.ranking')}</h2>
-      <p class="verdict">
+      <p class={`verdict ${verdict.probability > LIKELY ? 'likely' : ''}`}>
         {verdict.says}{' '}
         <span class="sure">
           {say('cli.confidence', {

@@ -38,6 +38,7 @@ export function Start() {
             {say('page.sums')}
           </button>
         </div>
+        <OpenLink />
         <p class="small">{say('page.offline')}</p>
       </section>
     </div>
@@ -81,5 +82,35 @@ function OpenFile() {
         onChange={({ currentTarget }) => void take(currentTarget)}
       />
     </label>
+  );
+}
+
+/** A link that cannot be followed, as from a page that was opened from disk, is pasted here. */
+function OpenLink() {
+  const { desk } = useFace();
+  const [text, setText] = useState('');
+  const take = (event: Event): void => {
+    event.preventDefault();
+    void desk.openLink(text);
+  };
+  return (
+    <details>
+      <summary>{say('page.open-link')}</summary>
+      <form class="field" onSubmit={take}>
+        <label for="link-text">{say('page.open-link-field')}</label>
+        <div class="line">
+          <input
+            id="link-text"
+            type="text"
+            autocomplete="off"
+            autocapitalize="off"
+            spellcheck={false}
+            value={text}
+            onInput={({ currentTarget }) => setText(currentTarget.value)}
+          />
+          <button type="submit">{say('page.open-link-take')}</button>
+        </div>
+      </form>
+    </details>
   );
 }

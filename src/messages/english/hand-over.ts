@@ -1,0 +1,80 @@
+/** The page: handing a call over, taking one in, the keys, and what is up a ladder. */
+export const HAND_OVER_WORDS = {
+  'page.hand-over': 'Hand over',
+  'page.hand-over-close': 'Close',
+  'page.holds': 'This call holds: {list}.',
+  'page.holds-nothing': 'nothing yet',
+  'page.answers-one': '1 answer',
+  'page.answers-many': '{count} answers',
+  'page.texts-one': '1 pasted text',
+  'page.texts-many': '{count} pasted texts',
+  'page.notes-one': '1 note',
+  'page.notes-many': '{count} notes',
+  'page.tried-one': '1 remedy tried',
+  'page.tried-many': '{count} remedies tried',
+  'page.by-file': 'By file',
+  'page.by-file-say': 'The whole record, nothing hidden. The terminal and this page go on with it.',
+  'page.by-link': 'By link or code',
+  'page.by-link-masked':
+    'All of that is in the link, also what was pasted. Hidden with x, as in the ticket: serial and MAC numbers but for their last four, public addresses, e-mail addresses, phone numbers and keys. What was taken back is left out.',
+  'page.by-link-unmasked':
+    'All of that is in the link, also what was pasted, and nothing is hidden. Pass it on with care. What was taken back is left out.',
+  'page.by-link-untold-one': '1 answer would be hidden whole. It goes as "can’t tell".',
+  'page.by-link-untold-many': '{count} answers would be hidden whole. They go as "can’t tell".',
+  'page.by-link-who':
+    'No server gets it: the part after # stays in the browser. Whoever has the link can read all that is in it.',
+  'page.make-link': 'Make the link',
+  'page.link': 'The link',
+  'page.copy-link': 'Copy the link',
+  'page.link-copied': 'The link is copied.',
+  'page.link-from-disk':
+    'This page was opened from a disk, so its address leads nowhere on another computer. There, open the page and paste the link at the beginning: the part from #r= on is enough.',
+  'page.link-too-long': 'This call is too long for a link. Save it to a file and send that.',
+  'page.link-none': 'This browser cannot make a link. Save the call to a file and send that.',
+  'page.link-name': 'the link',
+  'page.link-broken':
+    'The link is not whole, or holds no call. Copy it again from its first to its last letter, or ask for the file. Nothing here has changed.',
+  'page.link-too-large':
+    'The link holds far more than a call. It was not opened, and nothing here has changed.',
+  'page.open-link': 'Open a call from a link',
+  'page.open-link-field': 'The link, or the part from #r= on',
+  'page.open-link-take': 'Open it',
+  'page.code': 'Code to scan: the link above',
+  'page.code-part': 'Code to scan: the part of the link from #r= on, to paste into this page there',
+  'page.code-too-large': 'The call is too long for a code that can be scanned. Use the link or the file.',
+
+  'page.arrived': 'Open this call?',
+  'page.arrived-desk': 'A call at the help desk, opened {opened} UTC. It holds: {list}.',
+  'page.arrived-site': 'A call on site, opened {opened} UTC. It holds: {list}.',
+  'page.arrived-replaces':
+    'This browser keeps the same call with something else in it. That would be lost. Save it to a file first, if you need it.',
+  'page.arrived-beside': 'The call that is open here stays in this browser.',
+  'page.arrived-loses':
+    'The call that is open here is kept nowhere and would be lost. Save it to a file first.',
+  'page.arrived-no': 'No, leave all as it is',
+  'page.arrived-yes': 'Yes, open it',
+
+  'page.keys': 'Keys',
+  'page.keys-close': 'Close the keys',
+  'page.keys-letters': 'Letters work outside of a field; Esc leaves a field.',
+  'page.key-digits': 'answer with the choice of that number',
+  'page.key-enter': 'answer, or go into the field',
+  'page.key-arrows': 'from choice to choice',
+  'page.key-escape': 'leave the field, or what was opened',
+  'page.key-copy': 'copy the ticket',
+  'page.key-hand': 'hand over',
+  'page.key-keys': 'these keys',
+  'page.arrows': '↑ ↓',
+  'page.digits': '1 – 0',
+
+  'page.time': 'Time of this call: {time}',
+  'page.time-short': '{minutes} min',
+  'page.time-days': '{days} d',
+  'page.time-hours': '{hours} h {minutes} min',
+
+  'page.up-there': 'Before you climb: all there is to do up there',
+  'page.up-there-desk': 'At the camera, all in one go',
+  'page.up-there-see': 'See: {title}',
+  'page.up-there-do': 'Perhaps: {title}',
+  'page.up-there-bring': 'Take along: {items}',
+} as const;
