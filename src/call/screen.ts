@@ -208,7 +208,7 @@ function articlesOf({ situation, rules }: Call, { mends }: Remedy): readonly str
 }
 
 /** The remedy of a step. */
-export function remedyOf(call: Call, id: string): Remedy {
+export function remedyOf(call: Pick<Call, 'rules'>, id: string): Remedy {
   const remedy = call.rules.remedies.find((one) => one.id === id);
   if (!remedy) throw new Error(`no remedy ${id}`);
   return remedy;

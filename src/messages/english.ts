@@ -16,6 +16,7 @@ import { NAT_WORDS } from './english/nat.js';
 import { OVERLAP_WORDS } from './english/overlap.js';
 import { PAGE_WORDS } from './english/page.js';
 import { PASTE_WORDS } from './english/paste.js';
+import { PICTURE_WORDS } from './english/pictures.js';
 import { PLAN_WORDS } from './english/plan.js';
 import { POWER_WORDS } from './english/power.js';
 import { PROPOSAL_WORDS } from './english/proposals.js';
@@ -42,6 +43,7 @@ export const ENGLISH = {
   ...HERE_WORDS,
   ...PAGE_WORDS,
   ...PASTE_WORDS,
+  ...PICTURE_WORDS,
   ...PLAN_WORDS,
   ...POWER_WORDS,
   ...REVIEW_WORDS,

@@ -15,6 +15,7 @@ import './style/prompt.css';
 import './style/path.css';
 import './style/parts.css';
 import './style/hand.css';
+import './style/pictures.css';
 import './style/narrow.css';
 import './style/print.css';
 

@@ -73,8 +73,8 @@ export const HAND_OVER_WORDS = {
   'page.time-hours': '{hours} h {minutes} min',
 
   'page.up-there': 'Before you climb: all there is to do up there',
-  'page.up-there-desk': 'At the camera, all in one go',
+  'page.up-there-low': 'At the camera, all in one go',
   'page.up-there-see': 'See: {title}',
-  'page.up-there-do': 'Perhaps: {title}',
+  'page.up-there-try': 'Try: {title}',
   'page.up-there-bring': 'Take along: {items}',
 } as const;

@@ -28,6 +28,7 @@ export const PAGE_WORDS = {
   'page.sums-say': 'A sum can be done without a call. The result follows what is typed.',
   'page.sum-choose': 'Which sum?',
   'page.sum-result': 'Result',
+  'page.sum-working': 'The working',
   'page.sum-waits': 'Still needed: {ask}',
   'page.sum-wrong': '{ask} {problem}',
   'page.sum-optional': '{ask} (may be left out)',

@@ -1,8 +1,10 @@
 import type { Call } from '../../call/call.js';
+import { reachOfCall } from '../../call/pictures/reach.js';
 import { screenOf } from '../../call/screen.js';
 import type { PathStage } from '../../diagnosis/diagnosis.js';
 import { say } from '../../messages/say.js';
 import { useFace } from '../face.js';
+import { ReachPicture } from './pictures/reach.js';
 import { Shape } from './shape.js';
 import { StagePanel } from './stage-panel.js';
 
@@ -13,6 +15,7 @@ export function Path({ call }: { readonly call: Call }) {
   const { store } = useFace();
   const open = store.get().stage;
   const { path } = screenOf(call);
+  const reach = reachOfCall(call);
   return (
     <section id="part-path" class="part path" aria-labelledby="path-heading" tabIndex={-1}>
       <h2 id="path-heading">{say('page.path')}</h2>
@@ -32,6 +35,13 @@ export function Path({ call }: { readonly call: Call }) {
           </div>
         ))}
       </div>
+      {reach && (
+        <details>
+          <summary>{say('picture.reach')}</summary>
+          <p class="small">{say('picture.reach-by-numbers')}</p>
+          <ReachPicture reach={reach} />
+        </details>
+      )}
       {open !== undefined && <StagePanel call={call} id={open} key={open} />}
     </section>
   );

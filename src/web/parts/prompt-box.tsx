@@ -1,5 +1,7 @@
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import type { Call } from '../../call/call.js';
 import type { Screen } from '../../call/screen.js';
+import { upThere } from '../../call/up-there.js';
 import { say } from '../../messages/say.js';
 import { useFace } from '../face.js';
 import type { Prompt } from '../prompt.js';
@@ -24,6 +26,8 @@ export function PromptBox({ prompt, level }: { readonly prompt: Prompt; readonly
       <Heading id="prompt-heading" tabIndex={-1}>
         {screen.heading}
       </Heading>
+      <Block kind="caution" label={say('page.caution')} lines={screen.cautions} />
+      {call && mode.kind === 'step' && <Climb call={call} />}
       <Words screen={screen} />
       {reading.length > 0 && mode.kind === 'step' && (
         <Reading files={reading} turnTo={(files) => store.set({ reading: files })} />
@@ -49,17 +53,29 @@ export function PromptBox({ prompt, level }: { readonly prompt: Prompt; readonly
   );
 }
 
-function Words({ screen }: { readonly screen: Pick<Screen, 'cautions' | 'say' | 'sums' | 'help'> }) {
+function Words({ screen }: { readonly screen: Pick<Screen, 'say' | 'sums' | 'help'> }) {
   const mode = useFace().store.get().mode;
   const sumLabel = mode.kind === 'paste' ? say('page.paste-found') : say('page.sum');
   return (
     <>
-      <Block kind="caution" label={say('page.caution')} lines={screen.cautions} />
       <Block kind="say" label={say('page.say')} lines={screen.say} />
       <Block kind="sum" label={sumLabel} lines={screen.sums} />
       <Block kind="find" label={say('page.find')} lines={screen.help} />
     </>
   );
+}
+
+/** Before somebody goes up: everything that is to be done there. */
+function Climb({ call }: { readonly call: Call }) {
+  const there = useMemo(() => upThere(call), [call]);
+  if (!there) return null;
+  const { climbs, see, try: tries, bring } = there;
+  const lines = [
+    ...see.map((title) => say('page.up-there-see', { title })),
+    ...tries.map((title) => say('page.up-there-try', { title })),
+    ...(bring.length === 0 ? [] : [say('page.up-there-bring', { items: bring.join('; ') })]),
+  ];
+  return <Block kind="climb" label={say(climbs ? 'page.up-there' : 'page.up-there-low')} lines={lines} />;
 }
 
 interface BlockProps {

@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Given, Topic, TopicInput } from '../../arithmetic/topics/topic.js';
+import { pictureOf } from '../../call/pictures/picture.js';
 import { allTopics, topicNamed } from '../../call/topics.js';
 import { inWords, say } from '../../messages/say.js';
 import { useFace } from '../face.js';
+import { PictureOf } from './pictures/picture.js';
 
 /** The sums that can be done alone, with a result that follows what is typed. */
 export function Sums() {
-  const { store } = useFace();
+  const { device, store } = useFace();
   const [id, setId] = useState(allTopics()[0]?.id ?? '');
   const topic = topicNamed(id);
   return (
@@ -23,9 +25,14 @@ export function Sums() {
           ))}
         </select>
         {topic && <Sum key={topic.id} topic={topic} />}
-        <button type="button" onClick={() => store.set({ place: 'start', notice: '' })}>
-          {say('page.to-start')}
-        </button>
+        <div class="row">
+          <button type="button" onClick={() => device.print()}>
+            {say('page.print')}
+          </button>
+          <button type="button" onClick={() => store.set({ place: 'start', notice: '' })}>
+            {say('page.to-start')}
+          </button>
+        </div>
       </section>
     </div>
   );
@@ -105,14 +112,17 @@ function Result({ topic, given }: { readonly topic: Topic; readonly given: Given
         {say('page.sum-wrong', { ask: askOf(result.input), problem: inWords(result.problem) })}
       </p>
     );
-  const { verdict, lines, decides } = result.value;
+  const { verdict, lines, decides, data } = result.value;
+  const picture = pictureOf(topic.id, given, data);
   return (
     <>
+      {verdict && <p class={`judged ${verdict}`}>{say(`reckon.verdict-${verdict}`)}</p>}
+      {decides !== undefined && <p>{say('page.sum-decides', { ask: askOf(decides) })}</p>}
+      {picture && <PictureOf picture={picture} />}
+      <h4>{say('page.sum-working')}</h4>
       {lines.map(inWords).map((line, at) => (
         <p key={`${at} ${line}`}>{line}</p>
       ))}
-      {verdict && <p class={`judged ${verdict}`}>{say(`reckon.verdict-${verdict}`)}</p>}
-      {decides !== undefined && <p>{say('page.sum-decides', { ask: askOf(decides) })}</p>}
     </>
   );
 }
