@@ -4,6 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { articleFiles, readArticleText } from '../files/load-articles.js';
 import { bundlePage, licenceOf } from './page/bundle-page.js';
 import { type Parts, pageHtml } from './page/html.js';
+import { packedRuleText } from './page/page-rules.js';
 import { ICON, manifestText, workerText } from './page/site-files.js';
 
 /** The articles and their pictures as one text: JSON, gzipped, in base64. */
@@ -19,7 +20,7 @@ export async function packPageInto(root: string): Promise<void> {
   const { packages, ...bundle } = await bundlePage(root);
   const parts: Parts = {
     ...bundle,
-    rules: readFileSync(join(dist, 'rules.json'), 'utf8').trim(),
+    rules: packedRuleText(JSON.parse(readFileSync(join(dist, 'rules.json'), 'utf8'))),
     digest: readFileSync(join(dist, 'rules.digest'), 'utf8').trim(),
     articles: packArticles(join(root, 'knowledge')),
     icon: ICON.trim(),

@@ -1,7 +1,8 @@
 import type { Call } from '../call/call.js';
 import { BLOCKS } from './blocks.js';
+import { readColumns } from './columns.js';
 
-/** The rule base in the page, and its digest. */
+/** The rule base in the page, without what only its authors read, and the digest of the whole. */
 export interface PackedRules {
   readonly rules: Call['rules'];
   readonly digest: string;
@@ -9,7 +10,10 @@ export interface PackedRules {
 
 /** The rule base that the build put into the page. Throws where it is missing or cut. */
 export function packedRules(page: Document): PackedRules {
-  return JSON.parse(page.getElementById(BLOCKS.rules)?.textContent ?? '');
+  const block = page.getElementById(BLOCKS.rules);
+  // What the build packed was checked against the schemas of the rule base before.
+  const rules = readColumns(block?.textContent ?? '') as unknown as PackedRules['rules'];
+  return { rules, digest: block?.dataset.digest ?? '' };
 }
 
 /** The texts of `knowledge/` by file, markdown and pictures. */

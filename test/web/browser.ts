@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
@@ -42,7 +42,11 @@ export function browser(options: Options = {}): { readonly context: () => Browse
   };
 }
 
-export function launch(folder: string, options: Options = {}): Promise<BrowserContext> {
+export async function launch(folder: string, options: Options = {}): Promise<BrowserContext> {
+  if (!existsSync(CHROMIUM))
+    throw new Error(
+      `no Chromium at ${CHROMIUM}: apt-get install chromium, or say its place in WHYDARK_CHROMIUM`,
+    );
   return chromium.launchPersistentContext(folder, {
     executablePath: CHROMIUM,
     args: FLAGS,

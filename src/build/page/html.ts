@@ -5,7 +5,7 @@ import type { PageBundle } from './bundle-page.js';
 
 /** All that goes into the page. */
 export interface Parts extends Pick<PageBundle, 'script' | 'style'> {
-  /** The canonical text of the rule base, and its digest. */
+  /** The rule base in columns, and the digest of the whole of it. */
   readonly rules: string;
   readonly digest: string;
   /** The articles, gzipped and in base64. */
@@ -38,7 +38,6 @@ export function pageHtml(parts: Parts, shape: Shape): string {
     shape === 'site'
       ? '<link rel="manifest" href="manifest.webmanifest">\n<link rel="icon" href="icon.svg" type="image/svg+xml">'
       : `<link rel="icon" href="data:image/svg+xml,${encodeURIComponent(parts.icon)}">`;
-  const rules = `{"rules":${parts.rules},"digest":"${parts.digest}"}`;
   return `<!doctype html>
 <html lang="en-GB">
 <head>
@@ -53,18 +52,13 @@ ${links}
 </head>
 <body>
 <div id="page"><noscript>${say('page.no-script')}</noscript></div>
-<script type="application/json" id="${BLOCKS.rules}">${inScript(rules)}</script>
+<script type="text/plain" id="${BLOCKS.rules}" data-digest="${parts.digest}">${parts.rules}</script>
 <script type="text/plain" id="${BLOCKS.articles}">${parts.articles}</script>
 <script type="text/plain" id="${BLOCKS.licences}">${parts.licences.replaceAll('<', '(')}</script>
 <script>${script}</script>
 </body>
 </html>
 `;
-}
-
-/** JSON that cannot end the block it stands in (HTML Living Standard, 4.12.1.3). */
-function inScript(json: string): string {
-  return json.replaceAll('<', '\\u003c').replaceAll('\u2028', '\\u2028').replaceAll('\u2029', '\\u2029');
 }
 
 function hashOf(text: string): string {
