@@ -94,9 +94,11 @@ test('a hostile record injects nothing, and its id makes no file name', async ()
   await page.setInputFiles('input[type=file]', path);
   await page.waitForSelector(`[data-entries="${events.length}"]`);
   expect(await injected(page)).toEqual([]);
+  await page.locator('[data-key="g"]').click();
+  expect(await injected(page)).toEqual([]);
   const [download] = await Promise.all([
     page.waitForEvent('download'),
-    page.locator('.top button').first().click(),
+    page.locator('.handing button', { hasText: 'Save the call' }).click(),
   ]);
   expect(download.suggestedFilename()).toMatch(/^2026-11-23-074000-[A-Za-z0-9-]+\.jsonl$/);
   await page.reload();

@@ -93,7 +93,8 @@ test('on paper only the ticket is left', async () => {
   const page = await context().newPage();
   await begin(page);
   await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('[data-ticket]').isVisible()).toBe(true);
+  await page.waitForSelector('.paper h1');
+  expect(await page.locator('.paper').isVisible()).toBe(true);
   for (const part of ['.part.step', '.part.path', '.part.causes', '.part.answers', '.top', 'footer'])
     expect(await page.locator(part).isVisible()).toBe(false);
 });

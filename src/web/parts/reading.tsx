@@ -3,8 +3,10 @@ import { htmlOf } from '../../knowledge/html.js';
 import { linkedFile } from '../../knowledge/place.js';
 import { say } from '../../messages/say.js';
 import { type Articles, packedArticles } from '../packed.js';
+import { foldSystems, systemOf } from '../this-device.js';
 
 const READ = '#read:';
+const HERE = systemOf(navigator.userAgent, navigator.maxTouchPoints);
 
 interface Props {
   readonly files: readonly string[];
@@ -42,7 +44,7 @@ export function Reading({ files, turnTo }: Props) {
 }
 
 function Article({ file, articles }: { readonly file: string; readonly articles: Articles }) {
-  const html = useMemo(() => htmlFrom(file, articles), [file, articles]);
+  const html = useMemo(() => foldSystems(htmlFrom(file, articles), HERE), [file, articles]);
   return <div dangerouslySetInnerHTML={{ __html: html }} />;
 }
 

@@ -15,8 +15,10 @@ export function Sums() {
     <div class="sums">
       <section class="part" aria-labelledby="sums-heading">
         <h2 id="sums-heading">{say('page.sums')}</h2>
-        <p>{say('page.sums-say')}</p>
-        <label for="topic">{say('page.sum-choose')}</label>
+        <p class="lead">{say('page.sums-say')}</p>
+        <label for="topic" class="lead">
+          {say('page.sum-choose')}
+        </label>
         <select id="topic" value={id} onChange={({ currentTarget }) => setId(currentTarget.value)}>
           {allTopics().map((one) => (
             <option key={one.id} value={one.id}>
@@ -92,6 +94,7 @@ function Line({ input: { id, ask, choices, optional }, value, onType }: LineProp
           type="text"
           autocomplete="off"
           spellcheck={false}
+          placeholder=" "
           value={value}
           onInput={({ currentTarget }) => onType(currentTarget.value)}
         />
