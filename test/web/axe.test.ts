@@ -7,8 +7,9 @@ import { recordTextOf } from '../../src/call/record/read-record.js';
 import { screenOf } from '../../src/call/screen.js';
 import { VERSION } from '../../src/call/version.js';
 import { readRecord } from '../../src/files/record.js';
-import { browser } from './browser.js';
+import { browser, FILE } from './browser.js';
 import { loaded } from './built.js';
+import { fragmentWith } from './links.js';
 import { begin, goOnUntil, paste } from './screens.js';
 
 // axe-core 4.14, every rule that is on by default and those for WCAG 2.2: a check that is not ours.
@@ -150,6 +151,47 @@ const SCREENS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.waitForSelector('[data-asked^="stop"]');
     await page.keyboard.press('1');
     await page.waitForSelector('[data-closed]');
+  },
+  'the ways to hand over, with link and code': async (page) => {
+    await begin(page);
+    await page.locator('[data-key="g"]').click();
+    await page.getByText('Make the link').click();
+    await page.waitForSelector('.code svg');
+  },
+  'a call that has arrived': async (page) => {
+    const { record } = await atCaution();
+    await page.goto(`${FILE}${fragmentWith(record)}`);
+    await page.waitForSelector('#arrived-heading');
+  },
+  'the keys': async (page) => {
+    await begin(page);
+    await page.keyboard.press('?');
+    await page.waitForSelector('.keys');
+  },
+  'who reaches whom': async (page) => {
+    await page.goto(FILE);
+    await page.setInputFiles('input[type=file]', 'transcripts-demo/04-mask-of-half-a-network/record.jsonl');
+    await page.waitForSelector('.call');
+    const view = page.locator('.views button').nth(1);
+    if (await view.isVisible()) await view.click();
+    await page.locator('.path > details summary').click();
+    await page.waitForSelector('.picture.reach');
+  },
+  'the volts along a cable': async (page) => {
+    await page.goto(FILE);
+    await page.locator('.start button', { hasText: 'Sums alone' }).click();
+    await page.selectOption('#topic', 'dc-supply');
+    await page.locator('#sum-supply-volts').fill('12');
+    await page.locator('#sum-length').fill('40 m');
+    await page.waitForSelector('.picture.volts');
+  },
+  'the days on a card': async (page) => {
+    await page.goto(FILE);
+    await page.locator('.start button', { hasText: 'Sums alone' }).click();
+    await page.selectOption('#topic', 'storage');
+    await page.locator('#sum-main').fill('2 Mbit/s');
+    await page.locator('#sum-capacity').fill('128 GB');
+    await page.waitForSelector('.picture.days');
   },
   'the sums': async (page) => {
     await begin(page);
