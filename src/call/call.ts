@@ -65,9 +65,17 @@ export async function replay(
   return ok(await see(rules, digest, model, { ...state, events: held }));
 }
 
+/** A call never changes, and one step of a face asks for its diagnosis several times. */
+const MEMO = new WeakMap<Call, Diagnosis>();
+
 /** The diagnosis as it stands now. */
 export function diagnosisOf(call: Call): Diagnosis {
-  const { state, situation, step, digest } = call;
+  const known = MEMO.get(call) ?? diagnosed(call);
+  MEMO.set(call, known);
+  return known;
+}
+
+function diagnosed({ state, situation, step, digest }: Call): Diagnosis {
   return diagnose(situation, {
     digest,
     factors: state.factors,

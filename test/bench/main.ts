@@ -9,6 +9,8 @@ import { rowsOf } from './calls/rows.js';
 import { exactRatios } from './exact/ratios.js';
 import { pictureOf } from './picture.js';
 import { peakMemory } from './speed/memory.js';
+import { pageSpeed } from './speed/page.js';
+import { pageWeight } from './speed/page-weight.js';
 import { startUp } from './speed/start-up.js';
 import { engineTime, stepTimes } from './speed/step-time.js';
 import { copiesOf } from './speed/ten-fold.js';
@@ -20,6 +22,7 @@ const CALLS = Number(process.env.WHYDARK_BENCH_CALLS ?? 1000);
 const SEED = 20261125;
 /** The picture that the README shows. */
 const PICTURE = 'test/bench/minutes-and-trust.svg';
+const PAGE = 'dist/page/whydark.html';
 const STEPPED_CALLS = 15;
 
 /** Everything that is measured, as it is printed and written to `bench.json`. */
@@ -64,6 +67,7 @@ async function measured() {
       growthAtTenTimes: tenfold.median / steps.median,
     },
     startUp: await startUp('dist/whydark.js'),
+    page: { speed: await pageSpeed(PAGE), weight: pageWeight(PAGE) },
     memory: peakMemory('dist/whydark.js', 'transcripts-demo/19-new-router-and-a-lead-astray/record.jsonl'),
   };
 }

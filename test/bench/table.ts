@@ -1,6 +1,8 @@
 import type { Calibration } from './calls/calibration.js';
 import type { Row } from './calls/rows.js';
 import type { RatioRow } from './exact/ratios.js';
+import type { PageSpeed } from './speed/page.js';
+import type { PageWeight, Weight } from './speed/page-weight.js';
 
 interface Shown {
   readonly ratios: readonly RatioRow[];
@@ -12,6 +14,7 @@ interface Shown {
     readonly growthAtTenTimes: number;
   };
   readonly startUp: { readonly version: number; readonly firstQuestion: number | undefined };
+  readonly page: { readonly speed: PageSpeed | undefined; readonly weight: PageWeight };
   readonly memory: { readonly call: number; readonly empty: number } | undefined;
 }
 
@@ -19,7 +22,7 @@ const fixed = (number: number | undefined, digits: number) =>
   number === undefined ? '-' : number.toFixed(digits);
 
 /** The results as one table of text, 80 columns wide. */
-export function tableOf({ ratios, calls, calibration, step, startUp, memory }: Shown): string {
+export function tableOf({ ratios, calls, calibration, step, startUp, page, memory }: Shown): string {
   return [
     'Expected minutes over the exact optimum           mean    p95   worst  models',
     ...ratios.map(
@@ -45,7 +48,23 @@ export function tableOf({ ratios, calls, calibration, step, startUp, memory }: S
     `  whydark --version over node -e 0             ${fixed(startUp.version, 2)}`,
     `  first question over node saying it           ${fixed(startUp.firstQuestion, 2)}`,
     `  peak memory of a replayed call, MiB          ${memory ? `${memory.call} (node -e 0: ${memory.empty})` : '-'}`,
+    ...pageLines(page),
   ].join('\n');
+}
+
+function pageLines({ speed, weight }: Shown['page']): readonly string[] {
+  const both = ({ gzip, brotli }: Weight) => `${fixed(gzip, 0)} (${fixed(brotli, 0)})`;
+  return [
+    '',
+    'The page, over an empty one in the same browser, processor at a quarter',
+    `  opened to first step drawn                   ${fixed(speed?.firstStep, 1)}`,
+    `  answer to next step drawn, median            ${fixed(speed?.nextStep, 2)}`,
+    `  answer to next step drawn, 90th percentile   ${fixed(speed?.nextStepNinetieth, 2)}`,
+    `  code and rules, kB gzipped (Brotli)          ${both(weight.codeAndRules)}`,
+    `    of that the rules                          ${both(weight.rules)}`,
+    `  articles and pictures apart, kB              ${fixed(weight.articles, 0)}`,
+    `  licences apart, kB                           ${fixed(weight.licences, 0)}`,
+  ];
 }
 
 function callLine({ policy, minutes, questions, remedies, trips, visits, found }: Row): string {
