@@ -7,6 +7,7 @@ import type { CallEvent } from '../../src/call/events.js';
 import { changeable } from '../../src/call/outcome.js';
 import { questionsWith } from '../../src/call/questions-with.js';
 import { screenOf } from '../../src/call/screen.js';
+import { appears } from './appears.js';
 
 const FIELD = '[data-prompt] [data-field]';
 
@@ -31,11 +32,11 @@ export async function byKeyboard(page: Page, call: Call, event: CallEvent): Prom
     case 'tried':
       if (event.picture === 'yes') return pick(page, call, 'back');
       await pick(page, call, 'dark');
-      await page.waitForSelector('[data-asked^="check:"]');
+      await appears(page, '[data-asked^="check:"]');
       return digit(page, ['yes', 'no', 'cant-tell'].indexOf(event.took));
     case 'closed':
       if (event.how === 'stopped') await command(page, 's');
-      if (event.how === 'stopped') await page.waitForSelector('[data-asked^="stop:"]');
+      if (event.how === 'stopped') await appears(page, '[data-asked^="stop:"]');
       return digit(page, 0);
     case 'undone':
       return command(page, 'b');
@@ -53,19 +54,19 @@ async function answer(page: Page, call: Call, question: string, given: RawAnswer
   else if (!call.state.answers.has(question)) {
     const title = call.rules.questions.find(({ id }) => id === question)?.title ?? '';
     await command(page, 'a');
-    await page.waitForSelector('#told:focus');
+    await appears(page, '#told:focus');
     await page.keyboard.insertText(title);
-    await page.waitForSelector('.choices button');
+    await appears(page, '.choices button');
     const at = questionsWith(call.rules, title).findIndex(({ id }) => id === question);
     for (let down = 0; down <= at; down += 1) await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
   } else {
     await command(page, 'c');
-    await page.waitForSelector('.answers[data-prompt]');
+    await appears(page, '.answers[data-prompt]');
     // The first choice leaves all as it is.
     await digit(page, changeable(call).findIndex(({ id }) => id === question) + 1);
   }
-  await page.waitForSelector(`[data-asked="change:${question}"]`);
+  await appears(page, `[data-asked="change:${question}"]`);
   return give(page, call, question, given);
 }
 
@@ -113,7 +114,7 @@ async function command(page: Page, letter: string): Promise<void> {
 }
 
 async function type(page: Page, text: string): Promise<void> {
-  await page.waitForSelector(`${FIELD}:focus`);
+  await appears(page, `${FIELD}:focus`);
   await page.keyboard.press('Control+a');
   await page.keyboard.insertText(text);
   await page.keyboard.press('Enter');

@@ -1,13 +1,14 @@
 import type { Page } from 'playwright-core';
+import { appears } from './appears.js';
 import { FILE } from './browser.js';
 
 /** Opens the page fresh and begins a call: `1` is the help desk, `2` on site. */
 export async function begin(page: Page, key: '1' | '2' = '1', at = FILE): Promise<void> {
   page.setDefaultTimeout(8000);
   await page.goto(at);
-  await page.waitForSelector('.start');
+  await appears(page, '.start');
   await page.keyboard.press(key);
-  await page.waitForSelector('[data-entries="0"]');
+  await appears(page, '[data-entries="0"]');
 }
 
 /** Answers *can't tell* or the first choice until a step shows that holds what is looked for. */

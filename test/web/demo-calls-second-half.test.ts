@@ -1,0 +1,3 @@
+import { DEMO_CALLS, holdDemoCalls } from './hold-demo-calls.js';
+
+holdDemoCalls(DEMO_CALLS.filter((_, at) => at % 2 === 1));
