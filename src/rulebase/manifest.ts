@@ -35,6 +35,8 @@ export interface Manifest {
   readonly visit: Visit;
   /** Minutes charged for a question of another stage than the last one. */
   readonly subjectPrice: number;
+  /** Minutes charged for each thing tried, besides its own: the look at the phone after it, and the caller's trust. */
+  readonly tryPrice?: number;
   /** Share of questions a caller cannot answer. */
   readonly cantTell: number;
   /** While this finding shows this value, findings that tell of the present moment say nothing. */

@@ -4,6 +4,7 @@ import { isSilent } from '../findings/silent.js';
 import { blur } from '../ranking/blur.js';
 import type { FindingModel } from '../ranking/model.js';
 import type { Finding, FindingId, PlaceId, Question, QuestionId } from '../rulebase/records.js';
+import { information, type Rows } from './information.js';
 import { groupFor, questionOf } from './open-questions.js';
 import type { Try } from './repair-plan.js';
 import type { Situation } from './situation.js';
@@ -76,7 +77,9 @@ function shortlist(situation: Situation, groups: readonly (readonly Open[])[]): 
       const questions = own[0]?.questions ?? [];
       const told = (1 - manifest.cantTell) ** questions.length;
       const most = Math.max(
-        ...own.map((open) => information(situation, rowsOf(situation, open.finding, questions))),
+        ...own.map((open) =>
+          information(situation.probabilities, rowsOf(situation, open.finding, questions)),
+        ),
       );
       return { own, rate: (told * most) / (walk(situation, questions).minutes + SETTLING) };
     })
@@ -87,6 +90,29 @@ function shortlist(situation: Situation, groups: readonly (readonly Open[])[]): 
 
 /** What any step takes besides its own minutes, for comparing very short ones; judged. */
 const SETTLING = 2;
+
+/** A step that tells something, whatever it saves. */
+export interface Telling {
+  readonly questions: readonly Question[];
+  readonly settles: FindingId;
+}
+
+/**
+ * The step that tells most of what is wrong for its minutes, in nats a minute, where it tells at least `least` nats and takes
+ * at most `longest` minutes: for when no answer would change what is done now, but what is brought.
+ */
+export function mostTellingFor(situation: Situation, least: number, longest: number): Telling | undefined {
+  let best: (Telling & { readonly rate: number }) | undefined;
+  for (const finding of situation.rules.findings) {
+    const questions = usefulGroup(situation, finding);
+    const { minutes } = walk(situation, questions ?? []);
+    if (!questions || minutes > longest) continue;
+    const told = information(situation.probabilities, rowsOf(situation, finding, questions));
+    const rate = told / (minutes + SETTLING);
+    if (told >= least && (!best || rate > best.rate)) best = { questions, settles: finding.id, rate };
+  }
+  return best;
+}
 
 /** Expected minutes to compare by; beyond a thousandth they are noise of the sum. */
 export function round(minutes: number): number {
@@ -130,20 +156,20 @@ function weigh(
   return { questions, settles: first?.open.finding.id ?? '', minutes, expected };
 }
 
-interface Telling {
+interface Told {
   readonly open: Open;
   readonly rows: Rows;
 }
 
 /** Only the finding that says most, and one more, are looked into: more would multiply the outcomes. */
-function mostTelling(situation: Situation, among: readonly Open[]): Telling | undefined {
+function mostTelling(situation: Situation, among: readonly Open[]): Told | undefined {
   const [only, ...others] = among;
   if (!only) return undefined;
   if (others.length === 0) return { open: only, rows: rowsOf(situation, only.finding, only.questions) };
-  let best: (Telling & { readonly worth: number }) | undefined;
+  let best: (Told & { readonly worth: number }) | undefined;
   for (const open of among) {
     const rows = rowsOf(situation, open.finding, open.questions);
-    const worth = information(situation, rows);
+    const worth = information(situation.probabilities, rows);
     if (!best || worth > best.worth) best = { open, rows, worth };
   }
   return best;
@@ -175,8 +201,6 @@ function walk(
   }
   return { minutes, place };
 }
-
-type Rows = readonly Float64Array[];
 
 /** P′(value | hypothesis) of a finding, by value, once these questions are answered by voice. */
 export function rowsOf(situation: Situation, finding: Finding, questions: readonly Question[]): Rows {
@@ -216,59 +240,6 @@ function outcomes(probabilities: readonly number[], findings: readonly Rows[]): 
       before.flatMap((weights) => rows.map((row) => weights.map((weight, h) => weight * (row[h] ?? 0)))),
     [Float64Array.from(probabilities)],
   );
-}
-
-const NEGATIVE_ENTROPIES = new WeakMap<Rows, Float64Array>();
-
-/** Σ over values of P′·ln P′, by hypothesis: the part of the information that no probability touches. */
-function negativeEntropies(rows: Rows): Float64Array {
-  const known = NEGATIVE_ENTROPIES.get(rows);
-  if (known) return known;
-  const sums = new Float64Array(rows[0]?.length ?? 0);
-  for (const row of rows) {
-    for (let h = 0; h < row.length; h++) {
-      const share = row[h] ?? 0;
-      if (share > 0) sums[h] = (sums[h] ?? 0) + share * Math.log(share);
-    }
-  }
-  NEGATIVE_ENTROPIES.set(rows, sums);
-  return sums;
-}
-
-/** The hypotheses left out in comparing findings are together no likelier than this. */
-const LEFT_OUT = 1e-3;
-const LIVE = new WeakMap<readonly number[], Int32Array>();
-
-/** The likely hypotheses: the others, most of them late in a call, change nothing in what tells most. */
-function liveAmong(probabilities: readonly number[]): Int32Array {
-  const known = LIVE.get(probabilities);
-  if (known) return known;
-  const byChance = Int32Array.from(probabilities.keys()).sort(
-    (a, b) => (probabilities[b] ?? 0) - (probabilities[a] ?? 0) || a - b,
-  );
-  let many = 0;
-  for (let left = 1; left > LEFT_OUT && many < byChance.length; many++)
-    left -= probabilities[byChance[many] ?? 0] ?? 0;
-  const live = byChance.slice(0, many);
-  LIVE.set(probabilities, live);
-  return live;
-}
-
-/**
- * Mutual information of a finding and the hypotheses, in nats: which findings of a group are looked into.
- * Σₕ pₕ Σᵥ P′ ln P′ − Σᵥ c ln c, with c the chance of each value.
- */
-function information({ probabilities }: Situation, rows: Rows): number {
-  const within = negativeEntropies(rows);
-  const live = liveAmong(probabilities);
-  let total = 0;
-  for (const h of live) total += (probabilities[h] ?? 0) * (within[h] ?? 0);
-  for (const row of rows) {
-    let chance = 0;
-    for (const h of live) chance += (row[h] ?? 0) * (probabilities[h] ?? 0);
-    if (chance > 0) total -= chance * Math.log(chance);
-  }
-  return total;
 }
 
 /** A sum over ranges does without what nobody could tell. */

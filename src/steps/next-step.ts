@@ -2,6 +2,7 @@ import { conflicts } from '../findings/contradictions.js';
 import { defectsOf } from '../findings/defects.js';
 import { holds } from '../findings/holds.js';
 import type { FindingId, Question } from '../rulebase/records.js';
+import { beforeVisit } from './before-visit.js';
 import { candidates, round } from './look-ahead.js';
 import { canDo, groupToDecide } from './open-questions.js';
 import { type OpenRemedy, openRemedies } from './open-remedies.js';
@@ -132,7 +133,8 @@ function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
   const tries = open.map(({ attempt }) => attempt);
   const plan = carefulPlan(situation, tries);
   const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy) ?? watching(situation);
-  if (!chosen) return closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
+  if (!chosen)
+    return visitStep(situation) ?? closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
   const gate = chosen.gate[0];
   if (gate) {
     const group = chosen.gate.map(({ id }) => id);
@@ -144,6 +146,19 @@ function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
     plan: plan.order.map((attempt) => attempt.remedy),
     minutes: plan.minutes,
   };
+}
+
+function visitStep(situation: Situation): Step | undefined {
+  const telling = beforeVisit(situation);
+  const first = telling?.questions[0];
+  return telling && first
+    ? {
+        kind: 'ask',
+        question: first.id,
+        group: telling.questions.map(({ id }) => id),
+        purpose: { kind: 'finding', finding: telling.settles },
+      }
+    : undefined;
 }
 
 function watching(situation: Situation): OpenRemedy | undefined {

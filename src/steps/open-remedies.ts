@@ -16,7 +16,7 @@ export interface OpenRemedy {
  */
 export function openRemedies(situation: Situation): readonly OpenRemedy[] {
   const places = new Map(situation.model.hypotheses.map(({ id }, index) => [id, index]));
-  const words = situation.rules.manifest.words;
+  const { words, tryPrice = 0 } = situation.rules.manifest;
   return situation.rules.remedies.flatMap((remedy) => {
     const gate = gateQuestions(situation, remedy);
     if (!gate) return [];
@@ -24,7 +24,7 @@ export function openRemedies(situation: Situation): readonly OpenRemedy[] {
       const place = places.get(cause);
       return place === undefined ? [] : [[place, words[chance] ?? 0]];
     });
-    const minutes = gate.reduce((sum, question) => sum + question.minutes, remedy.minutes);
+    const minutes = gate.reduce((sum, question) => sum + question.minutes, remedy.minutes + tryPrice);
     return [{ remedy, gate, attempt: { remedy: remedy.id, place: remedy.place, minutes, mends } }];
   });
 }

@@ -1,7 +1,7 @@
 import type { KitId, QuestionId, Remedy, Who } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
 import { openRemedies } from './open-remedies.js';
-import { chanceOf, greedyPlan } from './repair-plan.js';
+import { chanceOf, greedyPlan, type Try } from './repair-plan.js';
 import type { Situation } from './situation.js';
 import { carefulPlan, mendsUnseen, quickPlan, worthTrying } from './while-away.js';
 
@@ -45,14 +45,26 @@ const WORTH_PREPARING = 1 / 30;
  * and whatever the caller passed over.
  */
 export function visitOrder(situation: Situation): readonly Remedy[] {
-  const kit: ReadonlySet<KitId> = new Set(situation.rules.manifest.kit.map(({ id }) => id));
-  const there: Situation = { ...situation, hands: ALL_HANDS, kit, here: 'cabinet', passed: new Set() };
+  const there = withEverything(situation);
   const open = openRemedies(there);
-  const tries = open
+  return visitTries(situation).flatMap(
+    ({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? [],
+  );
+}
+
+/** The same, laid out for the sums. */
+export function visitTries(situation: Situation): readonly Try[] {
+  const there = withEverything(situation);
+  const tries = openRemedies(there)
     .map(({ attempt }) => attempt)
     .filter((attempt) => chanceOf(attempt, there.probabilities) >= WORTH_PREPARING);
-  const order = greedyPlan(there.probabilities, there.here, tries, there.rules.manifest).order;
-  return order
-    .slice(0, VISIT_LENGTH)
-    .flatMap(({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? []);
+  return greedyPlan(there.probabilities, there.here, tries, there.rules.manifest).order.slice(
+    0,
+    VISIT_LENGTH,
+  );
+}
+
+function withEverything(situation: Situation): Situation {
+  const kit: ReadonlySet<KitId> = new Set(situation.rules.manifest.kit.map(({ id }) => id));
+  return { ...situation, hands: ALL_HANDS, kit, here: 'cabinet', passed: new Set() };
 }

@@ -7,7 +7,7 @@ import { placeAfter, visitMinutes, wayMinutes } from './ways.js';
 export interface Try {
   readonly remedy: RemedyId;
   readonly place: PlaceId;
-  /** Its minutes, with those of gate questions still to be asked, without the way. */
+  /** Its minutes, with those of gate questions still to be asked and the price of a try, without the way. */
   readonly minutes: number;
   /** Hypothesis (by its place in the model) and the chance that this mends it. */
   readonly mends: readonly (readonly [number, number])[];

@@ -24,7 +24,16 @@ const WORDS = new Set([
 /** Fields whose numbers and frequency words move the ranking or the plan, and nothing else. */
 const WEIGHTS = new Set([
   ...['prior', 'signs', 'usual', 'sign', 'minutes', 'chance', 'words', 'said', 'agreed', 'pasted', 'read'],
-  ...['disputed', 'otherShare', 'labourMinutes', 'waitDays', 'minutesPerDay', 'subjectPrice', 'cantTell'],
+  ...[
+    'disputed',
+    'otherShare',
+    'labourMinutes',
+    'waitDays',
+    'minutesPerDay',
+    'subjectPrice',
+    'tryPrice',
+    'cantTell',
+  ],
 ]);
 /** Every record that differs, in the order of kinds and ids; the manifest first. */
 export function changesBetween(older: RuleBase, newer: RuleBase): readonly Change[] {

@@ -67,11 +67,13 @@ describe('a call held by a policy', () => {
     expect(held.isFound).toBe(held.leader === 'patch-lead');
   });
 
-  it('asks the opening once, whatever the policy', () => {
+  it('asks nothing of the opening again before something was done, whatever the policy', () => {
     for (const { policyFor } of POLICIES) {
-      const again = askedBy(policyFor(script)).filter(
-        (one) => one.kind === 'ask' && begun.state.askedBefore.has(one.question),
-      );
+      const steps = askedBy(policyFor(script));
+      const first = steps.findIndex(({ kind }) => kind === 'try');
+      const again = steps
+        .slice(0, first < 0 ? steps.length : first)
+        .filter((one) => one.kind === 'ask' && begun.state.askedBefore.has(one.question));
       expect(again).toEqual([]);
     }
   });

@@ -1,0 +1,44 @@
+import { CANT_TELL, type Eyes, value } from './eye.js';
+import { lostPings, networkOfPhone, onNetwork, openPage, usedAddress } from './hands.js';
+import { phoneOfCall } from './phones.js';
+import { CAMERA_NOTED } from './site-facts.js';
+
+const CAMERA_URL = `http://${CAMERA_NOTED}/`;
+
+/** A box that asks for a name counts as a page; a refusal is none. */
+function isPage(opened: { readonly code: number } | undefined): boolean {
+  return opened !== undefined && (opened.code < 400 || opened.code === 401);
+}
+
+/** Whether devices on the site reach the camera, without the internet. */
+export const REACH_EYES: Eyes = {
+  'camera-ping': async (seat) => value((await lostPings(seat, 'computer', usedAddress(), 4, 0.3)) < 100),
+  'ping-loss': async (seat) => value(await lostPings(seat, 'computer', usedAddress(), 100, 0.02)),
+  'camera-page': async (seat) => {
+    const opened = await openPage(seat, 'computer', CAMERA_URL);
+    if (!isPage(opened)) return value('nothing');
+    return value(
+      /(choose|set) (a|your) (first|new) password/i.test(opened?.body ?? '') ? 'first-setup' : 'opens',
+    );
+  },
+  'other-device-page': (seat) =>
+    onNetwork(seat, 'wifi', async () => value(isPage(await openPage(seat, 'phone', CAMERA_URL)))),
+  'phone-wifi': async (seat) => {
+    if ((await phoneOfCall(seat)) === 'mobile') return value('no-wifi');
+    const at = await networkOfPhone(seat);
+    const { stdout } = await seat.run('phone', ['ip', '-o', 'link', 'show', 'dev', 'wlan0']);
+    if (!/<[^>]*\bLOWER_UP\b/.test(stdout)) return value('no-wifi');
+    return value(at === 'mobile' ? 'no-wifi' : at === 'guest' ? 'guest' : 'main');
+  },
+  'computer-connections': async (seat) => {
+    const { stdout } = await seat.run('computer', ['ip', '-4', '-o', 'addr', 'show', 'up']);
+    const names = [...stdout.matchAll(/^\d+: (\S+)/gm)].map(([, name = '']) => name);
+    if (names.some((name) => /^(?:tun|tap|wg|ppp|vpn)/.test(name))) return value('tunnel');
+    const link = await seat.run('computer', ['ip', '-o', 'link', 'show', 'up']);
+    const isWired = /^\d+: eth0[@:].*\bLOWER_UP\b/m.test(link.stdout);
+    const isRadio = /^\d+: wl\S*[@:].*\bLOWER_UP\b/m.test(link.stdout);
+    if (isWired && isRadio) return value('both');
+    if (isWired) return value('lead');
+    return isRadio ? value('wifi') : CANT_TELL;
+  },
+};
