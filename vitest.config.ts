@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { LongFirst } from './test/setup/long-first.js';
 import { OutsideChecks } from './test/setup/outside-checks.js';
 
 const report = process.env.WHYDARK_TEST_REPORT;
@@ -13,6 +14,7 @@ export default defineConfig({
     // Else one core of two stands idle for half of the time.
     maxWorkers: '100%',
     testTimeout: 30_000,
+    sequence: { sequencer: LongFirst },
     reporters: report ? [...always, ['json', { outputFile: report }]] : always,
   },
 });

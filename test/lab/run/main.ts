@@ -12,7 +12,7 @@ import { isMended, lineOf, type Row, tableOf } from './table.js';
 const HANDS = Number(process.env.WHYDARK_LABS ?? 10);
 
 /**
- * What the whole matrix may not fall below: some points under what was measured when it was set, as calls over a real site
+ * What the whole matrix may not fall below: well under what was measured when it was set, as calls over a real site
  * do not come out alike each time. Not the aim, which stands in DEVELOPERS.md beside what was measured.
  */
 const FLOORS = { singles: 0.75, pairs: 0.5 };

@@ -33,14 +33,14 @@ export async function runFaults(
   { singles, pairs, held }: Chosen,
   { hands, makeLab, watch, done, broken, withNoise = true }: How,
 ): Promise<readonly Row[]> {
-  const labs = Array.from({ length: hands }, makeLab);
+  const jobs = [
+    ...singles.map((fault) => ({ fault, isPair: false })),
+    ...pairs.map((fault) => ({ fault, isPair: true })),
+  ];
+  const both = withNoise ? [false, true] : [false];
+  const labs = Array.from({ length: Math.min(hands, jobs.length * both.length) }, makeLab);
   await Promise.all(labs.map((lab) => lab.up()));
   try {
-    const jobs = [
-      ...singles.map((fault) => ({ fault, isPair: false })),
-      ...pairs.map((fault) => ({ fault, isPair: true })),
-    ];
-    const both = withNoise ? [false, true] : [false];
     const rows = await shared(
       labs,
       both.flatMap((isNoisy) => jobs.map((job) => ({ ...job, noisy: isNoisy }))),
