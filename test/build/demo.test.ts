@@ -1,8 +1,11 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { compareDemo } from '../../src/build/demo.js';
+import { playScript, type Script } from '../../src/call/scripted-call.js';
+import { VERSION } from '../../src/call/version.js';
 import { checkRuleFolder } from '../../src/files/load-rules.js';
+import { readRecord } from '../../src/files/record.js';
 
 const { loaded } = await checkRuleFolder('rules', 'rules/schema');
 if (!loaded) throw new Error('the rule base does not load');
@@ -18,5 +21,12 @@ describe('the recorded calls', () => {
 
   it.each(folders)('%s ends as was written down before it was held', async (folder) => {
     expect(await compareDemo(folder, loaded)).toEqual([]);
+  });
+
+  it.each(folders)('%s is what its caller gives today', async (folder) => {
+    const script: Script = JSON.parse(readFileSync(join(folder, 'caller.json'), 'utf8'));
+    const { header, events } = await playScript(loaded.rules, loaded.digest, script, basename(folder));
+    const kept = readRecord(join(folder, 'record.jsonl'), VERSION);
+    expect([header, ...events]).toEqual([kept.header, ...kept.events]);
   });
 });

@@ -1,6 +1,6 @@
 import { type RuleFault, warning } from '../../rulebase/fault.js';
 import { fileOf } from '../../rulebase/layout.js';
-import type { RuleBase } from '../../rulebase/records.js';
+import type { RemedyId, RuleBase } from '../../rulebase/records.js';
 import { worthAsking } from '../../steps/orders.js';
 import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
@@ -11,6 +11,8 @@ const WRONG = 0.05;
 const CANT_TELL = 0.15;
 /** From this call on it is also counted what was worth asking, though another question was asked. */
 const WATCHED_FROM = 200;
+/** From this call on a remedy that no call has tried gets calls of its own: waiting for the rarest takes minutes. */
+const OWN_FROM = 500;
 /** Calls with what it mends, for a remedy so rare that chance alone may have kept it from the others. */
 const CALLS_OF_ITS_OWN = 120;
 
@@ -19,6 +21,7 @@ const CALLS_OF_ITS_OWN = 120;
  * on the list of a visit at the end, neither in these nor in further calls with what they mend.
  * Half of the calls are with callers who know everything, half with such as get it wrong; in a quarter of
  * them causes come as often as in the world, in the others in turn, so that rare ones are rehearsed too.
+ * It ends where nothing is left to see; a rule base in order seldom needs all of them.
  */
 export async function reviewByCalls(
   rules: RuleBase,
@@ -32,7 +35,8 @@ export async function reviewByCalls(
     if (step.kind === 'ask' && step.purpose.kind === 'opening') return;
     for (const id of worthAsking(situation, notAsked)) notAsked.delete(id);
   };
-  for (let seed = 1; seed <= calls; seed++) {
+  for (let seed = 1; seed <= calls && notAsked.size + notTried.size > 0; seed++) {
+    if (seed === OWN_FROM) await tryByTheirFaults(rules, digest, notTried);
     const callers = seed % 2 === 0 ? { wrong: WRONG, cantTell: CANT_TELL } : {};
     // One further each round, so that each cause meets both kinds of callers.
     const round = Math.floor(seed / rules.causes.length);
@@ -44,10 +48,7 @@ export async function reviewByCalls(
     for (const id of call.asked) notAsked.delete(id);
     for (const id of [...call.tried, ...call.leftToDo]) notTried.delete(id);
   }
-  for (const remedy of rules.remedies) {
-    if (notTried.has(remedy.id) && (await isTriedForItsFaults(rules, digest, remedy, CALLS_OF_ITS_OWN)))
-      notTried.delete(remedy.id);
-  }
+  if (calls < OWN_FROM) await tryByTheirFaults(rules, digest, notTried);
   return [
     ...rules.questions
       .filter(({ id }) => notAsked.has(id))
@@ -63,4 +64,12 @@ export async function reviewByCalls(
         }),
       ),
   ];
+}
+
+/** Takes out of `left` what is tried in calls with what it mends. */
+async function tryByTheirFaults(rules: RuleBase, digest: string, left: Set<RemedyId>): Promise<void> {
+  for (const remedy of rules.remedies) {
+    if (left.has(remedy.id) && (await isTriedForItsFaults(rules, digest, remedy, CALLS_OF_ITS_OWN)))
+      left.delete(remedy.id);
+  }
 }
