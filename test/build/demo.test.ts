@@ -29,4 +29,17 @@ describe('the recorded calls', () => {
     const kept = readRecord(join(folder, 'record.jsonl'), VERSION);
     expect([header, ...events]).toEqual([kept.header, ...kept.events]);
   });
+
+  it('the README shows parts of the first, and nothing else', () => {
+    const [, shown = ''] = /```markdown\n([\s\S]*?)```/.exec(readFileSync('README.md', 'utf8')) ?? [];
+    const whole = readFileSync('transcripts-demo/01-gateway-of-another-subnet/ticket.md', 'utf8').split('\n');
+    const lines = shown.trimEnd().split('\n');
+    expect(lines.length).toBeGreaterThan(20);
+    let from = 0;
+    for (const line of lines) {
+      const at = whole.indexOf(line, from);
+      expect(at, line).toBeGreaterThanOrEqual(from);
+      from = at + 1;
+    }
+  });
 });

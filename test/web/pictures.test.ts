@@ -32,7 +32,7 @@ const PICTURES: Readonly<
     PHONE,
     'light',
     async (page) => {
-      await opened(page, '18-gone-when-its-lamps-come-on', 36);
+      await opened(page, '18-gone-when-its-lamps-come-on', 37);
       await page.locator('.block.climb').evaluate((one) => one.scrollIntoView({ block: 'center' }));
     },
   ],
