@@ -98,8 +98,8 @@ export interface Telling {
 }
 
 /**
- * The step that tells most of what is wrong for its minutes, in nats a minute, where it tells at least `least` nats and takes
- * at most `longest` minutes: for when no answer would change what is done now, but what is brought.
+ * The step that tells most of what is wrong for its minutes, where it tells at least `least` nats a minute and takes at
+ * most `longest` minutes: for when no answer would change what is done now, but what is brought.
  */
 export function mostTellingFor(situation: Situation, least: number, longest: number): Telling | undefined {
   let best: (Telling & { readonly rate: number }) | undefined;
@@ -109,7 +109,7 @@ export function mostTellingFor(situation: Situation, least: number, longest: num
     if (!questions || minutes > longest) continue;
     const told = information(situation.probabilities, rowsOf(situation, finding, questions));
     const rate = told / (minutes + SETTLING);
-    if (told >= least && (!best || rate > best.rate)) best = { questions, settles: finding.id, rate };
+    if (rate >= least && (!best || rate > best.rate)) best = { questions, settles: finding.id, rate };
   }
   return best;
 }

@@ -1,3 +1,4 @@
+import type { Manifest } from '../rulebase/manifest.js';
 import type { KitId, QuestionId, Remedy, Who } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
 import { openRemedies } from './open-remedies.js';
@@ -58,10 +59,15 @@ export function visitTries(situation: Situation): readonly Try[] {
   const tries = openRemedies(there)
     .map(({ attempt }) => attempt)
     .filter((attempt) => chanceOf(attempt, there.probabilities) >= WORTH_PREPARING);
-  return greedyPlan(there.probabilities, there.here, tries, there.rules.manifest).order.slice(
+  return greedyPlan(there.probabilities, there.here, tries, withoutAnother(there.rules.manifest)).order.slice(
     0,
     VISIT_LENGTH,
   );
+}
+
+/** Nobody who is there goes home because a second visit would be cheaper than what is left to do: it is all done. */
+function withoutAnother(manifest: Manifest): Manifest {
+  return { ...manifest, visit: { ...manifest.visit, labourMinutes: Number.MAX_SAFE_INTEGER } };
 }
 
 function withEverything(situation: Situation): Situation {

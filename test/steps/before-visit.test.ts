@@ -52,6 +52,21 @@ describe('before somebody is sent', () => {
     expect(beforeVisit(await situationAfter(dull))).toBeUndefined();
   });
 
+  test('what tells little is asked where it takes a minute, and not where it takes six', async () => {
+    const faint = {
+      ...rules,
+      causes: rules.causes.map((one) =>
+        one.id === 'mast' ? { ...one, signs: { rusty: { yes: 'half' } } } : one,
+      ),
+    };
+    const taking = (minutes: number) => ({
+      ...faint,
+      questions: faint.questions.map((one) => ({ ...one, minutes })),
+    });
+    expect(beforeVisit(await situationAfter(taking(1)))?.settles).toBe('rusty');
+    expect(beforeVisit(await situationAfter(taking(6)))).toBeUndefined();
+  });
+
   test('somebody is sent where no question is left', async () => {
     expect(nextStep(await situationAfter(rules, { rust: 'no' })).kind).toBe('visit');
   });

@@ -43,6 +43,11 @@ describe('what to do on a visit', () => {
     expect(ids.slice(0, 5)).not.toContain('mount');
   });
 
+  test('leaves nothing out because it takes longer than a second visit', async () => {
+    const long = { ...rules, remedies: rules.remedies.map((one) => ({ ...one, minutes: 5000 })) };
+    expect(visitOrder(await situationAfter(long)).length).toBe(6);
+  });
+
   test('leaves out what was tried and what a gate shuts', async () => {
     const gated = {
       ...rules,

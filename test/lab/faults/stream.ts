@@ -5,8 +5,8 @@ import { lossy, slow } from './walls.js';
 
 /** How a viewer that takes its time holds one of the camera's places. */
 const WATCHES = [
-  'for i in $(seq 400); do',
-  'curl -s -m 9 --limit-rate 20k -u admin:gate-17-lantern -o /dev/null http://172.23.40.21/picture; done',
+  'for i in $(seq 9000); do',
+  'curl -s -m 9 --limit-rate 20k -u admin:gate-17-lantern -o /dev/null http://172.23.40.21/picture; sleep 0.05; done',
 ].join(' ');
 
 /** Faults of a picture that starts and does not last. */
@@ -56,7 +56,8 @@ export const STREAM: readonly SiteFault[] = [
     make: async (lab) => {
       await lab.ip('twin', 'addr add 172.23.40.15/24 dev eth0\n');
       const places = setOnCamera(lab, { maxViewers: 2 });
-      const viewers = ['one', 'two', 'three'].map((name) => `viewer-${name}`);
+      // More than there are places: one that ends would leave its place free for a moment.
+      const viewers = ['one', 'two', 'three', 'four', 'five'].map((name) => `viewer-${name}`);
       for (const key of viewers) lab.daemon(key, 'twin', ['sh', '-c', WATCHES]);
       return async () => {
         for (const key of viewers) await lab.stop(key);

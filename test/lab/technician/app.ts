@@ -14,6 +14,13 @@ const SCREENS: Readonly<Record<AppScreen['shows'], string>> = {
   stutters: 'frozen',
 };
 
+const BUSY = /\b(?:busy|too many viewers|no free place)\b/i;
+
+/** An app that can't connect may print a system's error, and those say busy of other things: only one that waits counts. */
+function screenOf({ shows, words }: AppScreen): string {
+  return shows === 'waiting' && BUSY.test(words) ? 'busy' : SCREENS[shows];
+}
+
 /** The Wi-Fi there, be it the guests', and mobile data. */
 async function bothWays(seat: Seat): Promise<{ readonly wifi: boolean; readonly mobile: boolean }> {
   const at = await networkOfPhone(seat);
@@ -24,7 +31,7 @@ async function bothWays(seat: Seat): Promise<{ readonly wifi: boolean; readonly 
 
 /** What the app shows, on which phone and on which network. */
 export const APP_EYES: Eyes = {
-  'exact-screen': async (seat) => value(SCREENS[(await complaint(seat)).shows]),
+  'exact-screen': async (seat) => value(screenOf(await complaint(seat))),
   'their-words': async (seat) => value((await complaint(seat)).words),
   'other-words': always('none'),
   'phone-access': async (seat) => {

@@ -83,6 +83,7 @@ export const BROKEN: Readonly<Record<string, readonly (string | boolean)[]>> = {
     ...[
       'offline',
       'waiting',
+      'busy',
       'wrong-password',
       'sign-in',
       'empty-list',

@@ -69,6 +69,8 @@ export interface Paper {
   readonly page?: string | undefined;
   readonly light?: 'lit' | 'dark';
   readonly app?: (phone: 'phone' | 'mobile', on: PhoneNetwork) => AppScreen['shows'];
+  /** One screen can come with several words; without these the app names only what it shows. */
+  readonly words?: string;
 }
 
 export const ALL_WELL: Paper = { prints: WELL, page: PAGE, light: 'lit', app: () => 'picture' };
@@ -103,7 +105,7 @@ export function paperLab(paper: Paper): PaperLab {
     cameraNetwork: not,
     app: async (phone) => {
       const shows = paper.app?.(phone, phone === 'mobile' ? 'mobile' : at) ?? 'waiting';
-      return { shows, way: 'none', words: `It shows ${shows}.` };
+      return { shows, way: 'none', words: paper.words ?? `It shows ${shows}.` };
     },
     light: async () => paper.light ?? 'dark',
     up: not,

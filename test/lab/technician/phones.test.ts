@@ -132,6 +132,23 @@ describe('where the own phone is dark, it stays the phone of the call', () => {
   });
 });
 
+describe('a camera with no place left is told from one that waits by the words of the app alone', () => {
+  test.each<[AppScreen['shows'], string, string]>([
+    ['waiting', 'The camera is busy: too many viewers. Please wait.', 'busy'],
+    ['waiting', 'Too many viewers.', 'busy'],
+    ['waiting', 'There is no free place.', 'busy'],
+    ['waiting', 'Connecting to the camera ... please wait.', 'waiting'],
+    ['waiting', 'The app does not respond.', 'waiting'],
+    ['no-connection', 'No connection to the service. (Device or resource busy)', 'offline'],
+  ])('%s: %s', async (screen, words, expected) => {
+    const paper: Paper = { ...ALL_WELL, app: () => screen, words };
+    const seen = await answer('exact-screen', paper);
+    expect(seen).toEqual(given(expected));
+    expect(misfit(asked('exact-screen'), seen)).toBeUndefined();
+    expect(await answer('their-words', paper)).toEqual(given(words));
+  });
+});
+
 describe('nobody contradicts themselves', () => {
   const BOTH = [false, true];
   const sites = BOTH.flatMap((home) =>
