@@ -1,7 +1,8 @@
 import type { Manifest } from '../rulebase/manifest.js';
 import type { KitId, QuestionId, Remedy, Who } from '../rulebase/records.js';
 import { candidates, round } from './look-ahead.js';
-import { openRemedies } from './open-remedies.js';
+import { groupToDecide } from './open-questions.js';
+import { type OpenRemedy, openRemedies } from './open-remedies.js';
 import { chanceOf, greedyPlan, type Try } from './repair-plan.js';
 import type { Situation } from './situation.js';
 import { carefulPlan, mendsUnseen, quickPlan, worthTrying } from './while-away.js';
@@ -46,8 +47,7 @@ const WORTH_PREPARING = 1 / 30;
  * and whatever the caller passed over.
  */
 export function visitOrder(situation: Situation): readonly Remedy[] {
-  const there = withEverything(situation);
-  const open = openRemedies(there);
+  const open = openThere(situation);
   return visitTries(situation).flatMap(
     ({ remedy }) => open.find((one) => one.remedy.id === remedy)?.remedy ?? [],
   );
@@ -56,7 +56,7 @@ export function visitOrder(situation: Situation): readonly Remedy[] {
 /** The same, laid out for the sums. */
 export function visitTries(situation: Situation): readonly Try[] {
   const there = withEverything(situation);
-  const tries = openRemedies(there)
+  const tries = openThere(situation)
     .map(({ attempt }) => attempt)
     .filter((attempt) => chanceOf(attempt, there.probabilities) >= WORTH_PREPARING);
   return greedyPlan(there.probabilities, there.here, tries, withoutAnother(there.rules.manifest)).order.slice(
@@ -68,6 +68,18 @@ export function visitTries(situation: Situation): readonly Try[] {
 /** Nobody who is there goes home because a second visit would be cheaper than what is left to do: it is all done. */
 function withoutAnother(manifest: Manifest): Manifest {
   return { ...manifest, visit: { ...manifest.visit, labourMinutes: Number.MAX_SAFE_INTEGER } };
+}
+
+/**
+ * What may be done there. Whether a remedy makes sense can be seen there, though the caller could not tell; what a gate
+ * asks, such as whether an alarm hangs on the line, has to be known before.
+ */
+function openThere(situation: Situation): readonly OpenRemedy[] {
+  const there = withEverything(situation);
+  const told = [...situation.answers].filter(([, { value }]) => value.kind !== 'cant-tell');
+  return openRemedies({ ...there, answers: new Map(told) }).filter(
+    ({ remedy: { gate } }) => !gate || groupToDecide(there, [gate.condition]) !== undefined,
+  );
 }
 
 function withEverything(situation: Situation): Situation {

@@ -58,6 +58,23 @@ describe('a shut gate', () => {
   });
 });
 
+describe('a remedy of which nobody could tell whether it makes sense', () => {
+  const sensible: RuleBase = {
+    ...rules,
+    remedies: [remedy('lead', { minutes: 60, when: is('page', 'opens') })],
+  };
+
+  test('is not tried on the call, and is left to whoever goes', async () => {
+    const situation = await situationAfter(sensible, { page: null });
+    expect(openRemedies(situation)).toEqual([]);
+    expect(visitOrder(situation).map(({ id }) => id)).toEqual(['lead']);
+  });
+
+  test('is done by nobody once it is known to make none', async () => {
+    expect(visitOrder(await situationAfter(sensible, { page: 'does-not' }))).toEqual([]);
+  });
+});
+
 describe('a gate that nobody has asked about', () => {
   test('has its question put first', async () => {
     const step = nextStep(await situationAfter(rules, { page: 'does-not' }));

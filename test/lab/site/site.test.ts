@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import type { Lab } from '../types.js';
 import { labMissing, makeLab, sweep } from './lab.js';
@@ -13,6 +13,19 @@ test.runIf(reason !== null && process.env.CI)('a machine that tests for everybod
 });
 if (reason !== null) process.stderr.write(`Skipped, the lab can't be built: ${reason}\n`);
 
+/** Prints the XOR-MAPPED-ADDRESS of the answer. */
+const BINDING_REQUEST = `
+import os, socket, struct
+ask = struct.pack("!HHI", 1, 0, 0x2112A442) + os.urandom(12)
+sock = socket.socket(socket.AF_INET, socket.SOCK_DGRAM)
+sock.settimeout(2)
+sock.sendto(ask, ("203.0.113.10", 3478))
+answer = sock.recv(200)
+assert answer[:2] == b"\\x01\\x01" and answer[4:20] == ask[4:20]
+value = struct.unpack("!HHBBHI", answer[20:32])
+assert value[0] == 0x20
+print(socket.inet_ntoa(struct.pack("!I", value[5] ^ 0x2112A442)))
+`;
 const namespaces = () => spawnSync('ip', ['netns', 'list'], { encoding: 'utf8' }).stdout;
 
 describe.skipIf(reason !== null)(`the site${reason === null ? '' : ` (skipped: ${reason})`}`, () => {
@@ -56,6 +69,19 @@ describe.skipIf(reason !== null)(`the site${reason === null ? '' : ` (skipped: $
     expect(absent.stdout).toContain('NXDOMAIN');
     const check = ['curl', '-s', '-o', '/dev/null', '-w', '%{http_code}', 'http://check.example/check'];
     expect((await lab.run('twin', check)).stdout).toBe('204');
+  });
+
+  it('has its camera found by the search of the program (OASIS WS-Discovery 1.1)', async () => {
+    const here = [process.execPath, resolve('dist/whydark.js'), 'here', '--agree', 'read,search', '--json'];
+    const { stdout } = await lab.run('computer', here, { timeoutMs: 20_000 });
+    expect(JSON.stringify(JSON.parse(stdout))).toContain('172.23.40.21');
+  });
+
+  it('tells who asks for it the address of the router on the outside (RFC 8489)', async () => {
+    const asked = await lab.run('computer', ['python3', '-c', BINDING_REQUEST]);
+    const outside = await lab.run('router', ['ip', '-4', '-o', 'addr', 'show', 'dev', 'wan0']);
+    expect(asked.stdout.trim()).toMatch(/^203\.0\.113\.|^100\.64\.|^198\.51\.100\.|^192\.0\.2\./);
+    expect(outside.stdout).toContain(`inet ${asked.stdout.trim()}/`);
   });
 
   it('loses the camera with its cable, and has it back when restored', async () => {
