@@ -1,4 +1,4 @@
-/** A record in the fragment of a link: deflated (RFC 1951), in base64url (RFC 4648, section 5). */
+/** A record in the fragment of a link: deflated with its checksum (RFC 1950), in base64url (RFC 4648, section 5). */
 const BEGINNING = '#r=';
 const IN_TEXT = /#r(?:=|%3D)([\w-]+)/i;
 
@@ -22,7 +22,7 @@ export type FromLink =
 /** The fragment that holds this text; `undefined` where this browser cannot pack it. */
 export async function fragmentOf(text: string): Promise<string | undefined> {
   try {
-    const packed = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+    const packed = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate'));
     return BEGINNING + base64url(new Uint8Array(await new Response(packed).arrayBuffer()));
   } catch {
     return undefined;
@@ -40,7 +40,7 @@ export async function bytesOfLink(text: string): Promise<FromLink> {
     const [, base64 = ''] = IN_TEXT.exec(text) ?? [];
     const letters = atob(base64.replaceAll('-', '+').replaceAll('_', '/'));
     const packed = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
-    return await unpacked(new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate-raw')));
+    return await unpacked(new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate')));
   } catch {
     return { ok: false, why: 'broken' };
   }

@@ -8,7 +8,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { resume } from '../../src/cli/begin-or-resume.js';
 import { browser, FILE, watch } from './browser.js';
 import { loaded } from './built.js';
-import { fragmentWith, recordIn } from './links.js';
+import { fragmentWith, recordIn, withChecksumOf } from './links.js';
 import { begin, goOnUntil, paste } from './screens.js';
 
 const { context } = browser();
@@ -147,6 +147,11 @@ describe('a link that is broken or hostile loses nothing', () => {
   test.each([
     ['cut', whole.slice(0, 200), 'not whole'],
     ['with a letter too many', `#r=A${whole.slice(3)}`, 'not whole'],
+    [
+      'with a word changed on the way',
+      withChecksumOf(HALF, HALF.replace('"may-ask"', '"may-act"')),
+      'not whole',
+    ],
     ['with nothing in it but letters', '#r=AAAA', 'not whole'],
     ['of no record', fragmentWith('Dear all,\n'), 'does not begin with the first line'],
     ['that unpacks to far too much', fragmentWith(Buffer.alloc(4 * 2 ** 20, 0x20)), 'far more than a call'],
