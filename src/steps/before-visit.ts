@@ -6,7 +6,7 @@ import type { Situation } from './situation.js';
 /** A visit that mends at least this often needs no more questions; judged. */
 const SURE_ENOUGH = 0.8;
 /** Telling less than this, in nats a minute, is not worth a question; taking longer than this, in minutes, neither; judged. */
-const WORTH_ASKING = 0.005;
+const WORTH_ASKING = 0.006;
 const LONGEST = 6;
 
 /**
