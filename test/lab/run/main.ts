@@ -9,7 +9,7 @@ import { leftovers } from './leftovers.js';
 import { runFaults } from './matrix.js';
 import { isMended, lineOf, type Row, tableOf } from './table.js';
 
-const HANDS = Number(process.env.WHYDARK_LABS ?? 10);
+const HANDS = Number(process.env.WHYDARK_LABS ?? 12);
 
 /**
  * What the whole matrix may not fall below: well under what was measured when it was set, as calls over a real site
