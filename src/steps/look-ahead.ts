@@ -95,6 +95,9 @@ const SETTLING = 2;
 export interface Telling {
   readonly questions: readonly Question[];
   readonly settles: FindingId;
+  /** Minutes of the questions and the ways between them. */
+  readonly minutes: number;
+  readonly rows: Rows;
 }
 
 /**
@@ -102,16 +105,21 @@ export interface Telling {
  * most `longest` minutes: for when no answer would change what is done now, but what is brought.
  */
 export function mostTellingFor(situation: Situation, least: number, longest: number): Telling | undefined {
-  let best: (Telling & { readonly rate: number }) | undefined;
-  for (const finding of situation.rules.findings) {
-    const questions = usefulGroup(situation, finding);
-    const { minutes } = walk(situation, questions ?? []);
-    if (!questions || minutes > longest) continue;
-    const told = information(situation.probabilities, rowsOf(situation, finding, questions));
-    const rate = told / (minutes + SETTLING);
-    if (rate >= least && (!best || rate > best.rate)) best = { questions, settles: finding.id, rate };
-  }
-  return best;
+  return tellingFor(situation, least, longest)[0];
+}
+
+/** All such steps, what tells most for its minutes first. */
+export function tellingFor(situation: Situation, least: number, longest: number): readonly Telling[] {
+  return situation.rules.findings
+    .flatMap((finding) => {
+      const questions = usefulGroup(situation, finding);
+      const { minutes } = walk(situation, questions ?? []);
+      if (!questions || minutes > longest) return [];
+      const rows = rowsOf(situation, finding, questions);
+      const rate = information(situation.probabilities, rows) / (minutes + SETTLING);
+      return rate >= least ? [{ questions, settles: finding.id, minutes, rows, rate }] : [];
+    })
+    .sort((a, b) => b.rate - a.rate);
 }
 
 /** Expected minutes to compare by; beyond a thousandth they are noise of the sum. */

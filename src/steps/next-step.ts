@@ -2,10 +2,12 @@ import { conflicts } from '../findings/contradictions.js';
 import { defectsOf } from '../findings/defects.js';
 import { holds } from '../findings/holds.js';
 import type { FindingId, Question } from '../rulebase/records.js';
+import { beforeFirstTry } from './before-first-try.js';
 import { beforeVisit } from './before-visit.js';
-import { candidates, round } from './look-ahead.js';
+import { candidates, round, type Telling } from './look-ahead.js';
 import { canDo, groupToDecide } from './open-questions.js';
 import { type OpenRemedy, openRemedies } from './open-remedies.js';
+import type { RepairPlan } from './repair-plan.js';
 import { secondLook } from './second-look.js';
 import { passKey, type Situation } from './situation.js';
 import type { Ending, Step } from './step.js';
@@ -110,15 +112,8 @@ function cheapestStep(situation: Situation): Step {
   const tries = open.map(({ attempt }) => attempt);
   const asking = candidates(situation, tries)[0];
   const now = quickPlan(situation, unseen, situation.probabilities, situation.here, tries).minutes;
-  const first = asking?.questions[0];
-  if (asking && first && round(asking.expected) < round(now)) {
-    return {
-      kind: 'ask',
-      question: first.id,
-      group: asking.questions.map(({ id }) => id),
-      purpose: { kind: 'finding', finding: asking.settles },
-    };
-  }
+  const asked = asking && round(asking.expected) < round(now) ? askFor(asking) : undefined;
+  if (asked) return asked;
   // Only once something is about to be done: before that, other questions tell whether it was heard rightly.
   const look = secondLook(
     situation,
@@ -126,12 +121,20 @@ function cheapestStep(situation: Situation): Step {
   );
   if (look && now - look.expected > WORTH_A_LOOK)
     return { kind: 'read-back', question: look.question, finding: look.finding, because: 'weight' };
-  return repairStep(situation, open);
+  const plan = carefulPlan(situation, tries);
+  const telling = beforeFirstTry(situation, plan.order[0]);
+  const told = telling && askFor(telling);
+  if (told) return told;
+  return repairStep(situation, open, plan);
 }
 
-function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
-  const tries = open.map(({ attempt }) => attempt);
-  const plan = carefulPlan(situation, tries);
+function askFor({ questions, settles }: Pick<Telling, 'questions' | 'settles'>): Step | undefined {
+  const [first] = questions;
+  const group = questions.map(({ id }) => id);
+  return first && { kind: 'ask', question: first.id, group, purpose: { kind: 'finding', finding: settles } };
+}
+
+function repairStep(situation: Situation, open: readonly OpenRemedy[], plan: RepairPlan): Step {
   const chosen = open.find(({ remedy }) => remedy.id === plan.order[0]?.remedy) ?? watching(situation);
   if (!chosen)
     return visitStep(situation) ?? closingStep(situation) ?? { kind: 'visit', minutes: plan.minutes };
@@ -150,15 +153,7 @@ function repairStep(situation: Situation, open: readonly OpenRemedy[]): Step {
 
 function visitStep(situation: Situation): Step | undefined {
   const telling = beforeVisit(situation);
-  const first = telling?.questions[0];
-  return telling && first
-    ? {
-        kind: 'ask',
-        question: first.id,
-        group: telling.questions.map(({ id }) => id),
-        purpose: { kind: 'finding', finding: telling.settles },
-      }
-    : undefined;
+  return telling && askFor(telling);
 }
 
 function watching(situation: Situation): OpenRemedy | undefined {

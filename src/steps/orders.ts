@@ -53,16 +53,17 @@ export function visitOrder(situation: Situation): readonly Remedy[] {
   );
 }
 
-/** The same, laid out for the sums. */
-export function visitTries(situation: Situation): readonly Try[] {
-  const there = withEverything(situation);
+/** The same, laid out for the sums; with `weights`, as it would be if the hypotheses had these. */
+export function visitTries(
+  situation: Situation,
+  weights: readonly number[] = situation.probabilities,
+): readonly Try[] {
+  const { here, rules } = withEverything(situation);
+  const alive = weights.reduce((sum, weight) => sum + weight, 0);
   const tries = openThere(situation)
     .map(({ attempt }) => attempt)
-    .filter((attempt) => chanceOf(attempt, there.probabilities) >= WORTH_PREPARING);
-  return greedyPlan(there.probabilities, there.here, tries, withoutAnother(there.rules.manifest)).order.slice(
-    0,
-    VISIT_LENGTH,
-  );
+    .filter((attempt) => chanceOf(attempt, weights) >= WORTH_PREPARING * alive);
+  return greedyPlan(weights, here, tries, withoutAnother(rules.manifest)).order.slice(0, VISIT_LENGTH);
 }
 
 /** Nobody who is there goes home because a second visit would be cheaper than what is left to do: it is all done. */
@@ -70,16 +71,22 @@ function withoutAnother(manifest: Manifest): Manifest {
   return { ...manifest, visit: { ...manifest.visit, labourMinutes: Number.MAX_SAFE_INTEGER } };
 }
 
+const THERE = new WeakMap<Situation, readonly OpenRemedy[]>();
+
 /**
  * What may be done there. Whether a remedy makes sense can be seen there, though the caller could not tell; what a gate
  * asks, such as whether an alarm hangs on the line, has to be known before.
  */
 function openThere(situation: Situation): readonly OpenRemedy[] {
+  const known = THERE.get(situation);
+  if (known) return known;
   const there = withEverything(situation);
   const told = [...situation.answers].filter(([, { value }]) => value.kind !== 'cant-tell');
-  return openRemedies({ ...there, answers: new Map(told) }).filter(
+  const open = openRemedies({ ...there, answers: new Map(told) }).filter(
     ({ remedy: { gate } }) => !gate || groupToDecide(there, [gate.condition]) !== undefined,
   );
+  THERE.set(situation, open);
+  return open;
 }
 
 function withEverything(situation: Situation): Situation {

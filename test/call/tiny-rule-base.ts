@@ -34,9 +34,21 @@ export const TINY: RuleBase = {
         ],
       },
     }),
-    question({ id: 'camera-address', stage: 'power', place: 'site', answer: { type: 'address' } }),
-    question({ id: 'camera-gateway', stage: 'power', place: 'site', answer: { type: 'address' } }),
-    question({ id: 'camera-mask', stage: 'power', place: 'site', answer: { type: 'mask' } }),
+    question({
+      id: 'camera-address',
+      stage: 'power',
+      place: 'site',
+      minutes: 3,
+      answer: { type: 'address' },
+    }),
+    question({
+      id: 'camera-gateway',
+      stage: 'power',
+      place: 'site',
+      minutes: 3,
+      answer: { type: 'address' },
+    }),
+    question({ id: 'camera-mask', stage: 'power', place: 'site', minutes: 3, answer: { type: 'mask' } }),
     question({
       id: 'kit',
       stage: 'power',
@@ -48,7 +60,14 @@ export const TINY: RuleBase = {
     question({ id: 'loose', stage: 'power', place: 'site', answer: { type: 'yes-no' } }),
     question({ id: 'other-phone', stage: 'sign-in', place: 'anywhere', answer: { type: 'yes-no' } }),
     question({ id: 'owner-agrees', stage: 'power', place: 'anywhere', answer: { type: 'yes-no' } }),
-    question({ id: 'socket', stage: 'power', place: 'cabinet', answer: choices('live', 'dead') }),
+    // Too long a way and a look to come before a minute's jiggling.
+    question({
+      id: 'socket',
+      stage: 'power',
+      place: 'cabinet',
+      minutes: 5,
+      answer: choices('live', 'dead'),
+    }),
     question({
       id: 'their-words',
       stage: 'power',

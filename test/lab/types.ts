@@ -45,6 +45,9 @@ export interface AppScreen {
   readonly words: string;
 }
 
+/** What was switched off and on, or closed and opened, before anybody rang. */
+export type Tried = 'camera' | 'router' | 'phone';
+
 /** What the people on site can say of the past, as they would say it: never what the fault is. */
 export interface Story {
   readonly everWorked: boolean;
@@ -62,6 +65,8 @@ export interface Story {
     | 'firmware'
     | 'not-known';
   readonly when: 'today' | 'days' | 'weeks' | 'never-worked';
+  /** None where left out. */
+  readonly tried?: readonly Tried[];
 }
 
 /** The whole site. Hosts and interfaces are named in `site/README.md`. */

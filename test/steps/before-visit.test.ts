@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { beforeVisit, chanceOfVisit } from '../../src/steps/before-visit.js';
+import { mostTellingFor } from '../../src/steps/look-ahead.js';
 import { nextStep } from '../../src/steps/next-step.js';
 import { cause, finding, oneOf, question, remedy, ruleBase } from '../ranking/literals.js';
 import { situationAfter } from './situations.js';
@@ -52,19 +53,27 @@ describe('before somebody is sent', () => {
     expect(beforeVisit(await situationAfter(dull))).toBeUndefined();
   });
 
-  test('what tells little is asked where it takes a minute, and not where it takes six', async () => {
-    const faint = {
+  test('is asked only what would change the list for the better', async () => {
+    // What the mark tells apart stands on the list anyway: whichever it is, it is brought.
+    const brought = {
       ...rules,
-      causes: rules.causes.map((one) =>
-        one.id === 'mast' ? { ...one, signs: { rusty: { yes: 'half' } } } : one,
-      ),
+      causes: rules.causes
+        .slice(0, 5)
+        .map((one, at) => (at === 0 ? { ...one, signs: { rusty: { yes: 'always' } } } : one)),
+    } as typeof rules;
+    const situation = await situationAfter(brought);
+    const faint = { ...situation, probabilities: situation.probabilities.map((p) => p * 0.8) };
+    expect(chanceOfVisit(faint)).toBeLessThan(0.8);
+    expect(mostTellingFor(faint, 0.006, 6)?.settles).toBe('rusty');
+    expect(beforeVisit(faint)).toBeUndefined();
+  });
+
+  test('a second visit has to cost more than the question', async () => {
+    const cheap = {
+      ...rules,
+      manifest: { ...rules.manifest, visit: { labourMinutes: 5, waitDays: 0, minutesPerDay: 60 } },
     };
-    const taking = (minutes: number) => ({
-      ...faint,
-      questions: faint.questions.map((one) => ({ ...one, minutes })),
-    });
-    expect(beforeVisit(await situationAfter(taking(1)))?.settles).toBe('rusty');
-    expect(beforeVisit(await situationAfter(taking(6)))).toBeUndefined();
+    expect(beforeVisit(await situationAfter(cheap))).toBeUndefined();
   });
 
   test('somebody is sent where no question is left', async () => {

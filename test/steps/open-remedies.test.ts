@@ -25,8 +25,10 @@ describe('the price of a try', () => {
   });
 
   test('makes a question worth its minutes that would not save them otherwise', async () => {
-    expect((await situationAfter(ruleBase(parts)).then(nextStep)).kind).toBe('try');
-    const priced = ruleBase({ ...parts, manifest: { ...MANIFEST, tryPrice: 12 } });
+    // Too long for what is asked before any first try, whatever it costs.
+    const slow = { ...parts, questions: parts.questions.map((one) => ({ ...one, minutes: 5 })) };
+    expect((await situationAfter(ruleBase(slow)).then(nextStep)).kind).toBe('try');
+    const priced = ruleBase({ ...slow, manifest: { ...MANIFEST, tryPrice: 20 } });
     expect(nextStep(await situationAfter(priced))).toMatchObject({ kind: 'ask', question: 'mark' });
   });
 });

@@ -27,12 +27,12 @@ const DESK = { width: 1200, height: 720 };
 const PICTURES: Readonly<
   Record<string, readonly [typeof PHONE, 'light' | 'dark', (page: Page) => Promise<unknown>]>
 > = {
-  'on-a-call.png': [DESK, 'light', (page) => opened(page, '01-gateway-of-another-subnet', 25)],
+  'on-a-call.png': [DESK, 'light', (page) => opened(page, '01-gateway-of-another-subnet', 26)],
   'on-site.png': [
     PHONE,
     'light',
     async (page) => {
-      await opened(page, '18-gone-when-its-lamps-come-on', 37);
+      await opened(page, '18-gone-when-its-lamps-come-on', 38);
       await page.locator('.block.climb').evaluate((one) => one.scrollIntoView({ block: 'center' }));
     },
   ],
@@ -40,7 +40,7 @@ const PICTURES: Readonly<
     PHONE,
     'dark',
     async (page) => {
-      await opened(page, '04-mask-of-half-a-network', 57);
+      await opened(page, '04-mask-of-half-a-network', 61);
       await page.locator('.views button').nth(1).click();
     },
   ],
@@ -48,7 +48,7 @@ const PICTURES: Readonly<
     PHONE,
     'light',
     async (page) => {
-      await opened(page, '04-mask-of-half-a-network', 57);
+      await opened(page, '04-mask-of-half-a-network', 61);
       await page.locator('.views button').nth(1).click();
       await page.locator('.path > details summary').click();
       await page.locator('.path .picture').evaluate((one) => one.scrollIntoView({ block: 'center' }));

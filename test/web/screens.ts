@@ -19,8 +19,10 @@ export async function goOnUntil(page: Page, wanted: string): Promise<void> {
       await page.keyboard.press('Escape');
       await page.keyboard.press('t');
     } else {
+      // Looked at first: the next question may be such a one, and is not meant.
+      const isOfSeveral = (await page.locator('[data-prompt] [data-done]').count()) > 0;
       await page.keyboard.press('1');
-      if (await page.locator('[data-prompt] [data-done]').count()) await page.keyboard.press('Enter');
+      if (isOfSeveral) await page.keyboard.press('Enter');
     }
     const next = entries + 1;
     await page.waitForFunction(

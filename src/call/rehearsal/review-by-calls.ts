@@ -1,23 +1,24 @@
 import { type RuleFault, warning } from '../../rulebase/fault.js';
 import { fileOf } from '../../rulebase/layout.js';
-import type { RemedyId, RuleBase } from '../../rulebase/records.js';
+import type { QuestionId, RemedyId, RuleBase } from '../../rulebase/records.js';
 import { worthAsking } from '../../steps/orders.js';
 import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
-import { isTriedForItsFaults } from './tried-for-its-faults.js';
+import { isAskedAtAGate, isTriedForItsFaults } from './tried-for-its-faults.js';
 
 /** Share of wrong answers, and of those that nobody can tell, as the design takes callers to be. */
 const WRONG = 0.05;
 const CANT_TELL = 0.15;
 /** From this call on it is also counted what was worth asking, though another question was asked. */
 const WATCHED_FROM = 200;
-/** From this call on a remedy that no call has tried gets calls of its own: waiting for the rarest takes minutes. */
+/** From this call on what no call has tried, or asked before a try, gets calls of its own: waiting for the rarest takes minutes. */
 const OWN_FROM = 500;
 /** Calls with what it mends, for a remedy so rare that chance alone may have kept it from the others. */
 const CALLS_OF_ITS_OWN = 120;
 
 /**
- * Questions that were worth asking in none of so many rehearsed calls, and remedies that were tried in none, nor stood
+ * Questions that were worth asking in none of so many rehearsed calls, nor asked before a remedy in calls with what it
+ * mends, and remedies that were tried in none, nor stood
  * on the list of a visit at the end, neither in these nor in further calls with what they mend.
  * Half of the calls are with callers who know everything, half with such as get it wrong; in a quarter of
  * them causes come as often as in the world, in the others in turn, so that rare ones are rehearsed too.
@@ -36,7 +37,7 @@ export async function reviewByCalls(
     for (const id of worthAsking(situation, notAsked)) notAsked.delete(id);
   };
   for (let seed = 1; seed <= calls && notAsked.size + notTried.size > 0; seed++) {
-    if (seed === OWN_FROM) await tryByTheirFaults(rules, digest, notTried);
+    if (seed === OWN_FROM) await byTheirFaults(rules, digest, notTried, notAsked);
     const callers = seed % 2 === 0 ? { wrong: WRONG, cantTell: CANT_TELL } : {};
     // One further each round, so that each cause meets both kinds of callers.
     const round = Math.floor(seed / rules.causes.length);
@@ -48,7 +49,7 @@ export async function reviewByCalls(
     for (const id of call.asked) notAsked.delete(id);
     for (const id of [...call.tried, ...call.leftToDo]) notTried.delete(id);
   }
-  if (calls < OWN_FROM) await tryByTheirFaults(rules, digest, notTried);
+  if (calls < OWN_FROM) await byTheirFaults(rules, digest, notTried, notAsked);
   return [
     ...rules.questions
       .filter(({ id }) => notAsked.has(id))
@@ -66,10 +67,18 @@ export async function reviewByCalls(
   ];
 }
 
-/** Takes out of `left` what is tried in calls with what it mends. */
-async function tryByTheirFaults(rules: RuleBase, digest: string, left: Set<RemedyId>): Promise<void> {
+/** Takes out what is tried, or asked before something is tried, in calls with what that mends. */
+async function byTheirFaults(
+  rules: RuleBase,
+  digest: string,
+  notTried: Set<RemedyId>,
+  notAsked: Set<QuestionId>,
+): Promise<void> {
   for (const remedy of rules.remedies) {
-    if (left.has(remedy.id) && (await isTriedForItsFaults(rules, digest, remedy, CALLS_OF_ITS_OWN)))
-      left.delete(remedy.id);
+    if (notTried.has(remedy.id) && (await isTriedForItsFaults(rules, digest, remedy, CALLS_OF_ITS_OWN)))
+      notTried.delete(remedy.id);
+  }
+  for (const question of [...notAsked]) {
+    if (await isAskedAtAGate(rules, digest, question, CALLS_OF_ITS_OWN)) notAsked.delete(question);
   }
 }

@@ -1,5 +1,7 @@
-import type { CauseId, Remedy, RuleBase } from '../../rulebase/records.js';
-import { rehearse } from './rehearse.js';
+import { mentions } from '../../rulebase/mentions.js';
+import type { CauseId, QuestionId, Remedy, RuleBase } from '../../rulebase/records.js';
+import { questionsBehind } from '../../steps/open-questions.js';
+import { type Rehearsed, rehearse } from './rehearse.js';
 
 /** What a remedy is meant for: what it mends in at least half of the calls. */
 const MEANT_FOR = 0.5;
@@ -8,18 +10,48 @@ const MEANT_FOR = 0.5;
  * Whether a remedy is tried, or stands on the list of a visit, in at least one of so many calls in which
  * something is wrong that it mends, what it mends best in turn. It stops at the first.
  */
-export async function isTriedForItsFaults(
+export function isTriedForItsFaults(
   rules: RuleBase,
   digest: string,
   remedy: Remedy,
   calls: number,
 ): Promise<boolean> {
+  return isSeen(
+    rules,
+    digest,
+    remedy,
+    calls,
+    ({ tried, leftToDo }) => tried.includes(remedy.id) || leftToDo.includes(remedy.id),
+  );
+}
+
+/** Whether a question is asked in at least one of so many calls for each remedy behind whose gate it stands. */
+export async function isAskedAtAGate(
+  rules: RuleBase,
+  digest: string,
+  question: QuestionId,
+  calls: number,
+): Promise<boolean> {
+  for (const remedy of rules.remedies) {
+    const gate = remedy.gate ? mentions(remedy.gate.condition) : [];
+    if (!gate.some((id) => questionsBehind(rules, id).includes(question))) continue;
+    if (await isSeen(rules, digest, remedy, calls, ({ asked }) => asked.includes(question))) return true;
+  }
+  return false;
+}
+
+async function isSeen(
+  rules: RuleBase,
+  digest: string,
+  remedy: Remedy,
+  calls: number,
+  seen: (call: Rehearsed) => boolean,
+): Promise<boolean> {
   const faults = meantFor(rules, remedy);
   for (let seed = 0; seed < calls; seed++) {
     const cause = faults[seed % faults.length];
     if (cause === undefined) return false;
-    const { tried, leftToDo } = await rehearse(rules, digest, seed, { cause });
-    if (tried.includes(remedy.id) || leftToDo.includes(remedy.id)) return true;
+    if (seen(await rehearse(rules, digest, seed, { cause }))) return true;
   }
   return false;
 }

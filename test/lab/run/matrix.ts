@@ -4,10 +4,12 @@ import type { PairInjected } from '../faults/pair.js';
 import { look } from '../technician/eyes.js';
 import { noisy } from '../technician/noise.js';
 import type { Injected, Lab, Ran } from '../types.js';
-import { holdLabCall, type Watch } from './hold.js';
+import type { Watch } from './hold.js';
+import { holdUntilBack } from './hold-on.js';
 import { shared } from './pool.js';
 import { remembering } from './remembering.js';
 import type { Row } from './table.js';
+import { triedBefore } from './tried-before.js';
 
 /** What crawls, the slowest first: begun last, one of these calls keeps all the other labs idle for a minute. */
 const CRAWLS = [
@@ -97,12 +99,13 @@ async function oneCall(
   const started = Date.now();
   const injected = await fault.inject(lab);
   const parts = partsOf(injected);
-  const scene = { story: injected.story, plain: injected.plain ?? {}, role: 'site' as const };
+  const tried = triedBefore(fault.id, injected.mends, injected.story.everWorked);
+  const scene = { story: { ...injected.story, tried }, plain: injected.plain ?? {}, role: 'site' as const };
   let asked = 0;
   const eyes = remembering(lab);
   watch?.(`\n${fault.id}: ${fault.title}${isNoisy ? ' (with mistakes)' : ''}`);
   try {
-    const call = await holdLabCall(
+    const call = await holdUntilBack(
       loaded,
 
       {

@@ -45,7 +45,7 @@ export const BROKEN: Readonly<Record<string, readonly (string | boolean)[]>> = {
   'wifi-bars': ['weak'],
   'wifi-same': [true],
   'wire-map-result': ['open', 'wrong-order'],
-  'camera-page': ['first-setup', 'nothing'],
+  'camera-page': ['first-setup', 'another', 'nothing'],
   'camera-ping': [false],
   'computer-connections': ['both', 'tunnel'],
   'laptop-in-place': [false],

@@ -81,6 +81,21 @@ describe('what the answers look like', () => {
     }
   });
 
+  test.each([
+    [undefined, ['none']],
+    [[], ['none']],
+    [['phone'], ['phone']],
+    [
+      ['camera', 'router', 'phone'],
+      ['camera', 'router', 'phone'],
+    ],
+  ] as const)('whoever did %s before ringing says %s', async (tried, said) => {
+    const story: Story = { ...CALM.story, ...(tried ? { tried } : {}) };
+    const seen = await answer('tried-already', ALL_WELL, { ...CALM, story });
+    expect(seen).toEqual(given(said));
+    expect(misfit(asked('tried-already'), seen)).toBeUndefined();
+  });
+
   test('on a site where all is well, nobody names anything broken', async () => {
     const named: string[] = [];
     await Promise.all(
@@ -189,6 +204,34 @@ describe('single looks', () => {
     const other = { 'computer ping': '64 bytes from 172.23.40.99: icmp_seq=1 ttl=64 time=0.1 ms\n' };
     expect(await answer('camera-ping', { prints: other })).toEqual(given(false));
     expect(await answer('ping-loss', ALL_WELL)).toEqual(given(0));
+  });
+
+  const url = 'computer curl http://172.23.40.21/';
+  const own = '02:53:00:00:00:21';
+  const other = '02:53:00:00:00:41';
+  test.each([
+    ['', 'nothing'],
+    ['\n401', 'opens'],
+    ['Please sign in\n200', 'opens'],
+    ['Choose a first password\n200', 'first-setup'],
+    [`Yard camera - status\n\nMAC address: ${own}\n200`, 'opens'],
+    [`Gate - status\n\nMAC address: ${own}\n200`, 'opens'],
+    [`Yard camera - status\n\nMAC address: ${other}\n200`, 'another'],
+    [`Another device - status\n\nMAC address: ${other}\n200`, 'another'],
+    ['Another device - status\n200', 'another'],
+    ['Another device - status\n\nChoose a first password\n200', 'another'],
+    ['Another device - status\n403', 'nothing'],
+  ])('a page at the camera’s address that says %j is %s', async (body, word) => {
+    const paper = { ...ALL_WELL, prints: { ...WELL, [url]: body } };
+    expect(await answer('camera-page', paper)).toEqual(given(word));
+  });
+
+  test('without a label that can be read, the name on the page settles whose it is', async () => {
+    const page = (name: string) => ({
+      prints: { [url]: `${name} - status\n\nMAC address: ${other}\n200` },
+    });
+    expect(await answer('camera-page', page('Yard camera'))).toEqual(given('opens'));
+    expect(await answer('camera-page', page('Another device'))).toEqual(given('another'));
   });
 
   test.each([

@@ -40,6 +40,7 @@ export const HISTORY_EYES: Eyes = {
   // Nobody says never of a picture that shows on another phone, or on another network, at this moment.
   'ever-worked': async (seat) => value(seat.scene.story.everWorked || (await showsSomewhere(seat))),
   'what-changed': ({ scene }) => value(CHANGES[scene.story.changed]),
+  'tried-already': ({ scene: { story } }) => value(story.tried?.length ? story.tried : ['none']),
   'last-picture': async (seat) => {
     const { when } = seat.scene.story;
     if (when === 'never-worked' && (await showsSomewhere(seat)))

@@ -1,13 +1,24 @@
-import { CANT_TELL, type Eyes, value } from './eye.js';
-import { lostPings, networkOfPhone, onNetwork, openPage, usedAddress } from './hands.js';
+import { CANT_TELL, type Eyes, type Seat, value } from './eye.js';
+import { labelledMac, lostPings, networkOfPhone, onNetwork, openPage, usedAddress } from './hands.js';
 import { phoneOfCall } from './phones.js';
-import { CAMERA_NOTED } from './site-facts.js';
+import { row } from './rows.js';
+import { CAMERA_NOTED, CAMERA_TITLE } from './site-facts.js';
 
 const CAMERA_URL = `http://${CAMERA_NOTED}/`;
 
 /** A box that asks for a name counts as a page; a refusal is none. */
 function isPage(opened: { readonly code: number } | undefined): boolean {
   return opened !== undefined && (opened.code < 400 || opened.code === 401);
+}
+
+/** Whether a page says of itself that it is of another device: by its number, or else by its name. */
+async function isOfAnother(seat: Seat, body: string): Promise<boolean> {
+  const number = row(body, 'MAC address')?.toLowerCase();
+  const label = number === undefined ? '' : await labelledMac(seat);
+  // A camera can be renamed on its page, but not renumbered: where both numbers can be read, they settle it.
+  if (number !== undefined && label !== '') return number !== label;
+  const name = /^(.+) - status$/m.exec(body)?.[1];
+  return name !== undefined && name !== CAMERA_TITLE;
 }
 
 /** Whether devices on the site reach the camera, without the internet. */
@@ -17,9 +28,9 @@ export const REACH_EYES: Eyes = {
   'camera-page': async (seat) => {
     const opened = await openPage(seat, 'computer', CAMERA_URL);
     if (!isPage(opened)) return value('nothing');
-    return value(
-      /(choose|set) (a|your) (first|new) password/i.test(opened?.body ?? '') ? 'first-setup' : 'opens',
-    );
+    const body = opened?.body ?? '';
+    if (await isOfAnother(seat, body)) return value('another');
+    return value(/(choose|set) (a|your) (first|new) password/i.test(body) ? 'first-setup' : 'opens');
   },
   'other-device-page': (seat) =>
     onNetwork(seat, 'wifi', async () => value(isPage(await openPage(seat, 'phone', CAMERA_URL)))),

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { program } from '../site/homes.js';
 import { labMissing, makeLab } from '../site/lab.js';
 import { ASKED, asked } from './asked.js';
 import { BROKEN } from './broken-words.js';
@@ -130,10 +131,17 @@ describe.skipIf(missing !== null || !isWhole)(
       await lab.restore();
     }, 60_000);
 
-    test('another device at the camera’s address answers while the camera is unplugged', async () => {
+    test('another device at the camera’s address answers while the camera is unplugged, with its own page', async () => {
       expect(await say('answers-while-unplugged')).toEqual(said(false));
       await lab.ip('twin', 'addr add 172.23.40.21/24 dev eth0');
       expect(await say('answers-while-unplugged')).toEqual(said(true));
+      lab.daemon('twin', 'twin', program('camera'));
+      await lab.listening('twin', 80);
+      await lab.ip('switch', 'link set dev p-camera down');
+      await lab.run('computer', ['ip', 'neigh', 'flush', 'all']);
+      expect(await say('camera-page')).toEqual(said('another'));
+      await lab.ip('switch', 'link set dev p-camera up');
+      await lab.stop('twin');
       await lab.ip('twin', 'addr del 172.23.40.21/24 dev eth0');
       await lab.restore();
     }, 60_000);
