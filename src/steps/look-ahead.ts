@@ -100,15 +100,15 @@ export interface Telling {
   readonly rows: Rows;
 }
 
-/**
- * The step that tells most of what is wrong for its minutes, where it tells at least `least` nats a minute and takes at
- * most `longest` minutes: for when no answer would change what is done now, but what is brought.
- */
+/** The step that tells most of what is wrong for its minutes; see `tellingFor`. */
 export function mostTellingFor(situation: Situation, least: number, longest: number): Telling | undefined {
   return tellingFor(situation, least, longest)[0];
 }
 
-/** All such steps, what tells most for its minutes first. */
+/**
+ * The steps that tell at least `least` nats a minute of what is wrong and take at most `longest` minutes, what tells most
+ * for its minutes first: for when it is not minutes that are to be saved.
+ */
 export function tellingFor(situation: Situation, least: number, longest: number): readonly Telling[] {
   return situation.rules.findings
     .flatMap((finding) => {

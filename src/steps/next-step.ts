@@ -17,7 +17,7 @@ import { carefulPlan, isWatchedFor, mendsUnseen, onlyWaits, quickPlan, worthTryi
  * What to do next: end where an answer ends the call; answers that contradict each other; a spoilt check;
  * the opening; reading back numbers a defect rests on; whether a failed check can be relied on; then whatever
  * leaves the fewest expected minutes until the picture is back (Heckerman, Breese, Rommelse 1995), with a second
- * look at a shaky answer before something is done on the strength of it.
+ * look at a shaky answer before something is done on the strength of it, and what tells much before the first try.
  */
 export function nextStep(situation: Situation): Step {
   return (

@@ -7,7 +7,7 @@ import type { Lab } from '../types.js';
 import { fingerprint, heldBack } from './held-back.js';
 import { leftovers } from './leftovers.js';
 import { runFaults } from './matrix.js';
-import { isMended, lineOf, type Row, tableOf } from './table.js';
+import { firstRightByFrequency, isMended, lineOf, type Row, tableOf } from './table.js';
 
 const HANDS = Number(process.env.WHYDARK_LABS ?? 12);
 
@@ -72,6 +72,11 @@ async function main(): Promise<number> {
     },
   );
   stdout.write(`${tableOf(rows)}\n`);
+  const share = firstRightByFrequency(rows, loaded.rules.causes);
+  if (Number.isFinite(share))
+    stdout.write(
+      `first remedy right, single faults, if causes came as often as judged: ${Math.round(100 * share)} %\n`,
+    );
   if (wanted.length === 0)
     stdout.write(
       `left out, as no phone is dark (only a computer does not see the camera): ${quiet.filter((id) => !held.has(id)).length}, and as many of the held back as are such\n`,

@@ -83,3 +83,20 @@ export function summaries(rows: readonly Row[]): readonly string[] {
     }),
   );
 }
+
+/**
+ * The share of single faults, clean, whose first remedy was right, if each cause came as often as the rule base judges;
+ * faults of one cause share its frequency. 0 to 1.
+ */
+export function firstRightByFrequency(
+  rows: readonly Row[],
+  causes: readonly { readonly id: string; readonly prior: number }[],
+): number {
+  const singles = rows.filter(({ isPair, noisy }) => !isPair && !noisy);
+  const causeOf = ({ call }: Row): string => call.causes[0] ?? '';
+  const weightOf = (row: Row): number =>
+    (causes.find(({ id }) => id === causeOf(row))?.prior ?? 0) /
+    singles.filter((one) => causeOf(one) === causeOf(row)).length;
+  const sum = (some: readonly Row[]): number => some.reduce((all, row) => all + weightOf(row), 0);
+  return sum(singles.filter(isFirstRight)) / sum(singles);
+}
