@@ -1,6 +1,8 @@
 import { type RuleFault, warning } from '../../rulebase/fault.js';
 import { fileOf } from '../../rulebase/layout.js';
+import { mentions } from '../../rulebase/mentions.js';
 import type { QuestionId, RemedyId, RuleBase } from '../../rulebase/records.js';
+import { questionsBehind } from '../../steps/open-questions.js';
 import { worthAsking } from '../../steps/orders.js';
 import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
@@ -36,6 +38,7 @@ export async function reviewByCalls(
     if (step.kind === 'ask' && step.purpose.kind === 'opening') return;
     for (const id of worthAsking(situation, notAsked)) notAsked.delete(id);
   };
+  const weighed = askedForFindings(rules);
   for (let seed = 1; seed <= calls && notAsked.size + notTried.size > 0; seed++) {
     if (seed === OWN_FROM) await byTheirFaults(rules, digest, notTried, notAsked);
     const callers = seed % 2 === 0 ? { wrong: WRONG, cantTell: CANT_TELL } : {};
@@ -44,7 +47,8 @@ export async function reviewByCalls(
     const inTurn = rules.causes[(seed + round) % rules.causes.length]?.id;
     const cause = seed % 4 === 0 || inTurn === undefined ? {} : { cause: inTurn };
     // By then few are left, and to look whether those are worth asking costs little.
-    const watch = seed > WATCHED_FROM && notAsked.size > 0 ? { before } : {};
+    const isWatched = seed > WATCHED_FROM && [...notAsked].some((id) => weighed.has(id));
+    const watch = isWatched ? { before } : {};
     const call = await rehearse(rules, digest, seed, { ...callers, ...cause, ...watch });
     for (const id of call.asked) notAsked.delete(id);
     for (const id of [...call.tried, ...call.leftToDo]) notTried.delete(id);
@@ -65,6 +69,13 @@ export async function reviewByCalls(
         }),
       ),
   ];
+}
+
+/** The questions that the look-ahead can come to: others are asked for a gate or a spoilt check only. */
+function askedForFindings(rules: RuleBase): ReadonlySet<QuestionId> {
+  const whens = rules.questions.flatMap(({ when }) => (when ? mentions(when) : []));
+  const asked = [...rules.findings.flatMap(({ asks }) => asks), ...whens];
+  return new Set(asked.flatMap((id) => questionsBehind(rules, id)));
 }
 
 /** Takes out what is tried, or asked before something is tried, in calls with what that mends. */
