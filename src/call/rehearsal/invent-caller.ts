@@ -1,11 +1,19 @@
 import type { RawAnswer } from '../../answers/answer.js';
 import type { Model } from '../../ranking/model.js';
-import type { CauseId, Finding, FindingId, Question, RuleBase, ValueId } from '../../rulebase/records.js';
+import type {
+  CauseId,
+  Finding,
+  FindingId,
+  Question,
+  RuleBase,
+  TesterFault,
+  ValueId,
+} from '../../rulebase/records.js';
 import type { Script } from '../scripted-call.js';
 import { consentsOf } from './consents.js';
 import type { Dice } from './dice.js';
 import { tellable } from './tellable.js';
-import { type Said, tellingsOf } from './tellings.js';
+import { type Said, tellingsOf, tellingsThat } from './tellings.js';
 
 /** How the callers of a rehearsal are. */
 export interface Callers {
@@ -14,6 +22,8 @@ export interface Callers {
   /** Share of answers that are wrong, and that nobody can tell; 0 to 1. */
   readonly wrong: number;
   readonly cantTell: number;
+  /** What is wrong with the way they check, besides what is wrong with the camera; nothing where left out. */
+  readonly testerFault?: TesterFault;
 }
 
 const OPENED = '2026-11-25T09:00:00.000Z';
@@ -36,7 +46,9 @@ const TOOK = 0.5;
 export function inventCaller(rules: RuleBase, cause: CauseId, callers: Callers, dice: Dice): Script {
   const isOnSite = dice.falls(ON_SITE);
   const secondThoughts = new Map<string, RawAnswer>();
-  const said = new Map<string, RawAnswer>();
+  const { testerFault } = callers;
+  const spoiling = testerFault && dice.oneOf(tellingsThat(rules, testerFault.when));
+  const said = new Map<string, RawAnswer>(spoiling);
   for (const finding of inOrder(rules, cause))
     meet(rules, finding, valueFor(callers, cause, finding, dice), said, dice);
   for (const question of rules.questions) {
@@ -64,7 +76,21 @@ export function inventCaller(rules: RuleBase, cause: CauseId, callers: Callers, 
     answers: Object.fromEntries(said),
     remedies: outcomes(rules, cause, dice),
     secondThoughts: Object.fromEntries(secondThoughts),
+    corrections: spoiling ? toldUnasked(rules, spoiling) : [],
   };
+}
+
+/** Addresses and masks, as somebody tells them who has their own computer's network page before them. */
+function toldUnasked(rules: RuleBase, said: Said): NonNullable<Script['corrections']> {
+  const [first] = rules.questions
+    .filter(({ opening }) => opening !== undefined)
+    .sort((a, b) => (a.opening ?? 0) - (b.opening ?? 0));
+  return rules.questions
+    .filter(({ answer }) => answer.type === 'address' || answer.type === 'mask')
+    .flatMap(({ id }) => {
+      const answer = said.get(id);
+      return first === undefined || answer === undefined ? [] : [{ after: first.id, question: id, answer }];
+    });
 }
 
 function stubborn({ manifest: { reliability } }: RuleBase, { answer }: Question): number {

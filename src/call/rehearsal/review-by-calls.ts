@@ -6,22 +6,22 @@ import { questionsBehind } from '../../steps/open-questions.js';
 import { worthAsking } from '../../steps/orders.js';
 import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
-import { isAskedAtAGate, isTriedForItsFaults } from './tried-for-its-faults.js';
+import { isAskedAtAGate, isAskedOfACheck, isTriedForItsFaults } from './tried-for-its-faults.js';
 
 /** Share of wrong answers, and of those that nobody can tell, as the design takes callers to be. */
 const WRONG = 0.05;
 const CANT_TELL = 0.15;
 /** From this call on it is also counted what was worth asking, though another question was asked. */
 const WATCHED_FROM = 200;
-/** From this call on what no call has tried, or asked before a try, gets calls of its own: waiting for the rarest takes minutes. */
-const OWN_FROM = 500;
+/** From this call on what none has tried, or asked before a try or of a check, gets calls of its own: the rarest takes minutes. */
+const OWN_FROM = 350;
 /** Calls with what it mends, for a remedy so rare that chance alone may have kept it from the others. */
 const CALLS_OF_ITS_OWN = 120;
 
 /**
  * Questions that were worth asking in none of so many rehearsed calls, nor asked before a remedy in calls with what it
- * mends, and remedies that were tried in none, nor stood
- * on the list of a visit at the end, neither in these nor in further calls with what they mend.
+ * mends, nor of a check in calls with people who make it wrongly, and remedies that were tried in none, nor stood on the
+ * list of a visit at the end, neither in these nor in further calls with what they mend.
  * Half of the calls are with callers who know everything, half with such as get it wrong; in a quarter of
  * them causes come as often as in the world, in the others in turn, so that rare ones are rehearsed too.
  * It ends where nothing is left to see; a rule base in order seldom needs all of them.
@@ -78,7 +78,7 @@ function askedForFindings(rules: RuleBase): ReadonlySet<QuestionId> {
   return new Set(asked.flatMap((id) => questionsBehind(rules, id)));
 }
 
-/** Takes out what is tried, or asked before something is tried, in calls with what that mends. */
+/** Takes out what is tried, or asked before something is tried, in calls with what that mends, or asked of a check. */
 async function byTheirFaults(
   rules: RuleBase,
   digest: string,
@@ -90,6 +90,9 @@ async function byTheirFaults(
       notTried.delete(remedy.id);
   }
   for (const question of [...notAsked]) {
-    if (await isAskedAtAGate(rules, digest, question, CALLS_OF_ITS_OWN)) notAsked.delete(question);
+    const isAsked =
+      (await isAskedAtAGate(rules, digest, question, CALLS_OF_ITS_OWN)) ||
+      (await isAskedOfACheck(rules, digest, question, CALLS_OF_ITS_OWN));
+    if (isAsked) notAsked.delete(question);
   }
 }

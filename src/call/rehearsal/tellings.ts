@@ -3,6 +3,7 @@ import { parseAnswer } from '../../answers/parse-answer.js';
 import { deriveFacts } from '../../findings/derive-facts.js';
 import type { Facts } from '../../findings/fact.js';
 import { holds } from '../../findings/holds.js';
+import type { Condition } from '../../rulebase/condition.js';
 import { mentions } from '../../rulebase/mentions.js';
 import type {
   FactRecord,
@@ -25,6 +26,7 @@ export type Tellings = ReadonlyMap<FindingId, ReadonlyMap<ValueId, readonly Said
 const MOST = 60;
 
 const KNOWN = new WeakMap<RuleBase, Tellings>();
+const MEETING = new WeakMap<Condition, readonly Said[]>();
 
 /** Turns the rules of findings round: which answers make a finding read so. Worked out once for a rule base. */
 export function tellingsOf(rules: RuleBase): Tellings {
@@ -35,9 +37,26 @@ export function tellingsOf(rules: RuleBase): Tellings {
   return tellings;
 }
 
+/** Answers that make a condition hold by themselves, each as a whole set; none where it takes more than answers. */
+export function tellingsThat(rules: RuleBase, condition: Condition): readonly Said[] {
+  const known = MEETING.get(condition);
+  if (known) return known;
+  const wanted = mentions(condition);
+  const records = factsBehind(rules, wanted);
+  const meeting: Said[] = [];
+  for (const said of everySaying(rules, questionsBehind(rules, wanted, records))) {
+    if (holds(condition, deriveFacts(records, parsed(rules, said), rules.questions)) === true)
+      meeting.push(said);
+    if (meeting.length === MOST) break;
+  }
+  MEETING.set(condition, meeting);
+  return meeting;
+}
+
 function forFinding(rules: RuleBase, finding: Finding): ReadonlyMap<ValueId, readonly Said[]> {
-  const records = factsBehind(rules, finding);
-  const questions = questionsBehind(rules, finding, records);
+  const mentioned = mentionedBy(finding);
+  const records = factsBehind(rules, mentioned);
+  const questions = questionsBehind(rules, [...finding.asks, ...mentioned], records);
   const byValue = new Map<ValueId, Said[]>();
   for (const said of everySaying(rules, questions)) {
     const facts = deriveFacts(records, parsed(rules, said), rules.questions);
@@ -61,8 +80,8 @@ function mentionedBy(finding: Finding): readonly string[] {
   return finding.rules.flatMap(({ conditions }) => mentions(conditions));
 }
 
-function factsBehind(rules: RuleBase, finding: Finding): readonly FactRecord[] {
-  const wanted = new Set(mentionedBy(finding));
+function factsBehind(rules: RuleBase, mentioned: readonly string[]): readonly FactRecord[] {
+  const wanted = new Set(mentioned);
   for (let before = -1; before !== wanted.size; ) {
     before = wanted.size;
     for (const record of rules.facts)
@@ -73,10 +92,10 @@ function factsBehind(rules: RuleBase, finding: Finding): readonly FactRecord[] {
 
 function questionsBehind(
   rules: RuleBase,
-  finding: Finding,
+  mentioned: readonly string[],
   records: readonly FactRecord[],
 ): readonly Question[] {
-  const ids = new Set([...finding.asks, ...mentionedBy(finding), ...records.flatMap(({ inputs }) => inputs)]);
+  const ids = new Set([...mentioned, ...records.flatMap(({ inputs }) => inputs)]);
   return rules.questions.filter(({ id }) => ids.has(id));
 }
 

@@ -40,6 +40,28 @@ export async function isAskedAtAGate(
   return false;
 }
 
+/**
+ * Whether a question is asked in at least one of so many calls for each tester fault that rests on it, with callers
+ * who check in just that way; what is wrong with the camera changes from call to call.
+ */
+export async function isAskedOfACheck(
+  rules: RuleBase,
+  digest: string,
+  question: QuestionId,
+  calls: number,
+): Promise<boolean> {
+  for (const testerFault of rules['tester-faults']) {
+    const behind = mentions(testerFault.when).flatMap((id) => questionsBehind(rules, id));
+    if (!behind.includes(question)) continue;
+    for (let seed = 0; seed < calls; seed++) {
+      const cause = rules.causes[seed % rules.causes.length]?.id;
+      const { asked } = await rehearse(rules, digest, seed, { testerFault, ...(cause ? { cause } : {}) });
+      if (asked.includes(question)) return true;
+    }
+  }
+  return false;
+}
+
 async function isSeen(
   rules: RuleBase,
   digest: string,

@@ -7,7 +7,11 @@ import { diceOf } from '../../../src/call/rehearsal/dice.js';
 import { inventCaller } from '../../../src/call/rehearsal/invent-caller.js';
 import { rehearse } from '../../../src/call/rehearsal/rehearse.js';
 import { tellingsOf } from '../../../src/call/rehearsal/tellings.js';
-import { isAskedAtAGate, isTriedForItsFaults } from '../../../src/call/rehearsal/tried-for-its-faults.js';
+import {
+  isAskedAtAGate,
+  isAskedOfACheck,
+  isTriedForItsFaults,
+} from '../../../src/call/rehearsal/tried-for-its-faults.js';
 import { VERSION } from '../../../src/call/version.js';
 import { checkRuleFolder } from '../../../src/files/load-rules.js';
 import { modelOf } from '../../../src/ranking/model.js';
@@ -173,5 +177,30 @@ describe('a question that is only asked before a rare remedy', () => {
       one.id === 'one-by-one-address' ? { ...one, needs: ['no-such'] } : one,
     );
     expect(await isAskedAtAGate({ ...rules, remedies: shut }, 'changed', 'new-camera-count', 6)).toBe(false);
+  });
+});
+
+describe('a question that is only asked of a check', () => {
+  it('is asked in some call with somebody who checks in that way', async () => {
+    expect(await isAskedOfACheck(rules, digest, 'computer-by-hand', 40)).toBe(true);
+  });
+
+  it('is found out where no check rests on it, or it takes too long to ask', async () => {
+    expect(await isAskedOfACheck(rules, digest, 'wifi-bars', 40)).toBe(false);
+    const long = rules.questions.map((one) =>
+      one.id === 'computer-by-hand' ? { ...one, minutes: 30 } : one,
+    );
+    expect(await isAskedOfACheck({ ...rules, questions: long }, 'changed', 'computer-by-hand', 4)).toBe(
+      false,
+    );
+  });
+
+  it('comes with a caller who tells the numbers that the check was made with', () => {
+    const [fault] = rules['tester-faults'].filter(({ id }) => id === 'computer-on-another-network');
+    if (!fault) throw new Error('the tester fault is gone');
+    const callers = { truth: modelOf(rules), wrong: 0, cantTell: 0, testerFault: fault };
+    const { corrections = [] } = inventCaller(rules, 'camera-hung', callers, diceOf(3));
+    expect(corrections.map(({ question }) => question)).toContain('computer-address');
+    expect(corrections.every(({ after }) => after === 'may-ask')).toBe(true);
   });
 });
