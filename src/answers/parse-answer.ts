@@ -27,9 +27,8 @@ export function parseAnswer(question: Question, raw: unknown): Result<AnswerValu
     case 'yes-no':
       return parseYesNo(question, raw);
     case 'text':
-      return typeof raw === 'string' && raw.trim() !== ''
-        ? ok({ kind: 'text', text: raw })
-        : problem({ id: 'answer.text', with: { question: question.id } });
+      if (typeof raw !== 'string') return problem({ id: 'answer.text', with: { question: question.id } });
+      return raw.trim() === '' ? problem({ id: 'answer.empty', with: {} }) : ok({ kind: 'text', text: raw });
     case 'number':
       return parsedFrom(
         question,

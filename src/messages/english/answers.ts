@@ -1,5 +1,6 @@
 /** What is said when an answer does not fit its question. */
 export const ANSWER_WORDS = {
+  'answer.empty': 'Nothing is written there. Write the words as they stand, or "can\'t tell".',
   'answer.text':
     'The answer to "{question}" has to be text. Write the words between quotes, or null for "can\'t tell".',
   'answer.yes-no':
