@@ -6,6 +6,11 @@ export interface PairInjected extends Injected {
   readonly parts: readonly Injected[];
 }
 
+/** Each thing that is wrong by itself. */
+export function partsOf(injected: Injected): readonly Injected[] {
+  return 'parts' in injected ? (injected as PairInjected).parts : [injected];
+}
+
 export interface SitePair extends SiteFault {
   /** Both, in the order in which they came about. */
   readonly of: readonly [SiteFault, SiteFault];

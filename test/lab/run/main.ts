@@ -1,7 +1,9 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import process, { argv, exit, stderr, stdout } from 'node:process';
 import { checkRuleFolder } from '../../../src/files/load-rules.js';
 import { FAULTS, PAIRS } from '../faults/faults.js';
+import { runFromMemory } from '../memory/from-memory.js';
+import type { Remembered } from '../memory/remembered.js';
 import { labMissing, makeLab, sweep } from '../site/lab.js';
 import type { Lab } from '../types.js';
 import { fingerprint, heldBack } from './held-back.js';
@@ -18,18 +20,19 @@ const HANDS = Number(process.env.WHYDARK_LABS ?? 12);
 const FLOORS = { singles: 0.87, pairs: 0.75 };
 
 /**
- * `npm run lab [-- FAULT ...] [-v] [--clean] [--held-back | --others]`: breaks a site for real, fault by fault, and lets
- * the tool mend it. 0 where all held, 1 where the lab is missing, a call could not be held, a gate was broken, something
+ * `npm run lab [-- FAULT ...] [-v] [--clean] [--held-back | --others] [--from-memory]`: breaks a site for real, fault by
+ * fault, and lets the tool mend it; from memory, what people said there when it was last written down. 0 where all held, 1 where the lab is missing, a call could not be held, a gate was broken, something
  * is left behind or, over the whole matrix, less is mended than the floor; 2 for a fault nobody knows.
  */
 async function main(): Promise<number> {
-  const missing = labMissing();
+  const words = argv.slice(2);
+  const isFromMemory = words.includes('--from-memory');
+  const missing = isFromMemory ? null : labMissing();
   if (missing !== null) {
     stderr.write(`No lab here: ${missing}\n`);
     return 1;
   }
-  sweep();
-  const words = argv.slice(2);
+  if (!isFromMemory) sweep();
   const isLoud = words.includes('-v');
   const wanted = words.filter((word) => !word.startsWith('-'));
   const held = new Set(heldBack([...FAULTS, ...PAIRS].map(({ id }) => id)));
@@ -52,25 +55,37 @@ async function main(): Promise<number> {
   const wrecks: string[] = [];
   const made: Lab[] = [];
   const started = Date.now();
-  const rows = await runFaults(
-    loaded,
-    { singles: FAULTS.filter(({ id }) => isIn(id)), pairs: PAIRS.filter(({ id }) => isIn(id)), held },
-    {
+  const withNoise = !words.includes('--clean');
+  const watch = isLoud ? (line: string) => stdout.write(`${line}\n`) : undefined;
+  const chosen = {
+    singles: FAULTS.filter(({ id }) => isIn(id)),
+    pairs: PAIRS.filter(({ id }) => isIn(id)),
+    held,
+  };
+  const live = () =>
+    runFaults(loaded, chosen, {
       hands: isLoud ? 1 : HANDS,
       makeLab: () => {
         const lab = makeLab();
         made.push(lab);
         return lab;
       },
-      watch: isLoud ? (line) => stdout.write(`${line}\n`) : undefined,
+      watch,
       done: (row) => stderr.write(`${lineOf(row)}\n`),
       broken: (why) => {
         wrecks.push(why);
         stderr.write(`!  ${why}\n`);
       },
-      withNoise: !words.includes('--clean'),
-    },
-  );
+      withNoise,
+    });
+  const fromMemory = () =>
+    runFromMemory(
+      loaded,
+      JSON.parse(readFileSync('test/lab/memory/remembered.json', 'utf8')) as Remembered,
+      [...chosen.singles, ...chosen.pairs].map(({ id }) => id),
+      { withNoise, held, watch },
+    );
+  const rows = await (isFromMemory ? fromMemory() : live());
   stdout.write(`${tableOf(rows)}\n`);
   const share = firstRightByFrequency(rows, loaded.rules.causes);
   if (Number.isFinite(share))
@@ -84,7 +99,10 @@ async function main(): Promise<number> {
   stdout.write(`held back: ${held.size} of ${all.length} faults, list ${fingerprint([...held].sort())}\n`);
   stdout.write(`took ${Math.round((Date.now() - started) / 1000)} s\n`);
   mkdirSync('bench', { recursive: true });
-  writeFileSync('bench/lab.json', `${JSON.stringify({ format: 1, rows }, null, 2)}\n`);
+  writeFileSync(
+    isFromMemory ? 'bench/lab-from-memory.json' : 'bench/lab.json',
+    `${JSON.stringify({ format: 1, rows }, null, 2)}\n`,
+  );
   const faults = [
     ...wrecks.map((why) => `could not be held: ${why}`),
     ...rows.flatMap(({ fault, call }) =>

@@ -1,9 +1,9 @@
 import type { LoadedRules } from '../../../src/files/load-rules.js';
 import type { Breaks, SiteFault } from '../faults/fault.js';
-import type { PairInjected } from '../faults/pair.js';
+import { partsOf } from '../faults/pair.js';
 import { look } from '../technician/eyes.js';
 import { noisy } from '../technician/noise.js';
-import type { Injected, Lab, Ran } from '../types.js';
+import type { Lab, Ran } from '../types.js';
 import type { Watch } from './hold.js';
 import { holdUntilBack } from './hold-on.js';
 import { shared } from './pool.js';
@@ -138,10 +138,6 @@ async function oneCall(
   } finally {
     await lab.restore();
   }
-}
-
-function partsOf(injected: Injected): readonly Injected[] {
-  return 'parts' in injected ? (injected as PairInjected).parts : [injected];
 }
 
 /** Fetched through the real path: on the phone that shows nothing, and on one on mobile data. */

@@ -21,6 +21,16 @@ function screenOf({ shows, words }: AppScreen): string {
   return shows === 'waiting' && BUSY.test(words) ? 'busy' : SCREENS[shows];
 }
 
+const CAMERA_AWAY = /\bcamera\b[^.]*\b(?:offline|not found)\b/i;
+const NO_CONNECTION = /\bno\b[^.]*\b(?:connection|network|server|service|internet)\b/i;
+
+/** As somebody who reads the words aloud: what to check is nothing missing, and words that name both settle neither. */
+function blamedBy(words: string): string {
+  const isCamera = CAMERA_AWAY.test(words);
+  if (isCamera === NO_CONNECTION.test(words)) return 'not-said';
+  return isCamera ? 'camera' : 'connection';
+}
+
 /** The Wi-Fi there, be it the guests', and mobile data. */
 async function bothWays(seat: Seat): Promise<{ readonly wifi: boolean; readonly mobile: boolean }> {
   const at = await networkOfPhone(seat);
@@ -32,6 +42,10 @@ async function bothWays(seat: Seat): Promise<{ readonly wifi: boolean; readonly 
 /** What the app shows, on which phone and on which network. */
 export const APP_EYES: Eyes = {
   'exact-screen': async (seat) => value(screenOf(await complaint(seat))),
+  'screen-blames': async (seat) => {
+    const screen = await complaint(seat);
+    return screenOf(screen) === 'offline' ? value(blamedBy(screen.words)) : CANT_TELL;
+  },
   'their-words': async (seat) => value((await complaint(seat)).words),
   'other-words': always('none'),
   'phone-access': async (seat) => {

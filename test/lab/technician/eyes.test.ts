@@ -81,6 +81,24 @@ describe('what the answers look like', () => {
     }
   });
 
+  test.each<[Story['changed'], string]>([
+    ['nothing', 'none'],
+    ['not-known', 'none'],
+    ['router', 'router'],
+    ['provider', 'router'],
+    ['phone', 'phone'],
+    ['password', 'password'],
+    ['building-work', 'building'],
+    ['storm', 'storm'],
+    ['power-cut', 'storm'],
+    ['settings', 'settings'],
+    ['new-device', 'device'],
+    ['firmware', 'update'],
+  ])('whoever tells of %s names the choice %s', async (changed, said) => {
+    const story: Story = { ...CALM.story, changed };
+    expect(await answer('what-changed', ALL_WELL, { ...CALM, story })).toEqual(given(said));
+  });
+
   test.each([
     [undefined, ['none']],
     [[], ['none']],

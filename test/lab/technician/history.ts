@@ -15,9 +15,9 @@ const CHANGES: Readonly<Record<Story['changed'], string>> = {
   'building-work': 'building',
   storm: 'storm',
   'power-cut': 'storm',
-  settings: 'other',
-  'new-device': 'other',
-  firmware: 'other',
+  settings: 'settings',
+  'new-device': 'device',
+  firmware: 'update',
 };
 
 const LAST_SEEN: Readonly<Record<Story['when'], string>> = {

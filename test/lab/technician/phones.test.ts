@@ -149,6 +149,48 @@ describe('a camera with no place left is told from one that waits by the words o
   });
 });
 
+describe('what is missing is told by the words of the app alone', () => {
+  const NO_SERVICE = 'No connection to the service. Check the internet connection of this phone.';
+
+  test.each<[AppScreen['shows'], string, Answer]>([
+    ['camera-offline', 'The camera is offline.', given('camera')],
+    ['camera-offline', 'The camera was not found.', given('camera')],
+    ['camera-offline', 'The camera is offline. Check its internet connection.', given('camera')],
+    ['no-connection', NO_SERVICE, given('connection')],
+    ['no-connection', `${NO_SERVICE} (name not found)`, given('connection')],
+    ['no-connection', `${NO_SERVICE} (no answer (time-out))`, given('connection')],
+    ['no-connection', `${NO_SERVICE} (network unreachable (no route))`, given('connection')],
+    [
+      'no-connection',
+      'No secure connection to the service: certificate refused: certificate is not yet valid.',
+      given('connection'),
+    ],
+    ['camera-offline', 'Error 12.', given('not-said')],
+    ['no-connection', 'Cannot connect.', given('not-said')],
+    ['no-connection', 'No connection to the service, or the camera is offline.', given('not-said')],
+    ['picture', 'Live picture.', CANT],
+    ['waiting', 'Connecting to the camera ... please wait.', CANT],
+    ['waiting', 'The camera is busy: too many viewers. Please wait.', CANT],
+    ['wrong-password', 'The camera does not accept the saved password.', CANT],
+    ['empty-list', 'There is no camera in this account yet.', CANT],
+    ['stutters', 'The picture stops and starts. The connection is slow.', CANT],
+  ])('%s: %s', async (screen, words, expected) => {
+    const seen = await answer('screen-blames', { ...ALL_WELL, app: () => screen, words });
+    expect(seen).toEqual(expected);
+    expect(misfit(asked('screen-blames'), seen)).toBeUndefined();
+  });
+
+  test('on the phone of the call', async () => {
+    const second: Paper = {
+      ...ALL_WELL,
+      app: (phone) => (phone === 'mobile' ? 'no-connection' : 'picture'),
+    };
+    expect(await answer('screen-blames', second)).toEqual(given('connection'));
+    expect(await answer('screen-blames', site({ own: true }))).toEqual(given('camera'));
+    expect(await answer('screen-blames', site({ home: true, own: true }))).toEqual(CANT);
+  });
+});
+
 describe('nobody contradicts themselves', () => {
   const BOTH = [false, true];
   const sites = BOTH.flatMap((home) =>
@@ -173,6 +215,8 @@ describe('nobody contradicts themselves', () => {
       'the screen and its words differ': !`${said['their-words']}`.includes(
         SAYS[`${said['exact-screen']}`] ?? '?',
       ),
+      'the screen says that the camera is offline, its words blame something else':
+        is('exact-screen', 'offline') !== is('screen-blames', 'camera'),
       'not on Wi-Fi, with an address there':
         is('phone-wifi', 'no-wifi') && is('phone-range-same', true, false),
       'not on Wi-Fi, yet seen there':
