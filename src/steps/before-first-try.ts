@@ -6,14 +6,14 @@ import type { Situation } from './situation.js';
 const BEFORE = [
   { likelierThan: 0.6, longest: 0 },
   { likelierThan: 0.5, longest: 2 },
-  { likelierThan: 0.2, longest: 4 },
+  { likelierThan: 0.25, longest: 4 },
   { likelierThan: 0, longest: 8 },
 ] as const;
 /** Telling less than this, in nats a minute, is not worth a question; judged. */
 const WORTH_ASKING = 0.02;
 
 /**
- * What to ask before anything is tried at all. By minutes alone a restart with one chance in four is worth its five
+ * What to ask before anything is tried at all. By minutes alone a restart with one chance in five is worth its five
  * minutes; but the first thing that a caller is asked to do in vain costs the trust in all that comes after, and what
  * the lights and the lists showed is gone with it. So what tells much in a few minutes is asked first.
  */

@@ -26,7 +26,7 @@ describe('the price of a try', () => {
 
   test('makes a question worth its minutes that would not save them otherwise', async () => {
     // Too long for what is asked before any first try, whatever it costs.
-    const slow = { ...parts, questions: parts.questions.map((one) => ({ ...one, minutes: 5 })) };
+    const slow = { ...parts, questions: parts.questions.map((one) => ({ ...one, minutes: 9 })) };
     expect((await situationAfter(ruleBase(slow)).then(nextStep)).kind).toBe('try');
     const priced = ruleBase({ ...slow, manifest: { ...MANIFEST, tryPrice: 20 } });
     expect(nextStep(await situationAfter(priced))).toMatchObject({ kind: 'ask', question: 'mark' });
