@@ -22,6 +22,10 @@ test('the rule base in the page is the one that the build packed, under its dige
   expect(HTML).toContain(`<script type="text/plain" id="rules" data-digest="${digest}">`);
 });
 
+test('what is tested is what is shipped: no place in the sources is in it', () => {
+  expect(HTML).not.toContain('.tsx');
+});
+
 test('the page brings the licences of all that was bundled', () => {
   for (const name of ['preact', 'json-rules-engine', 'ip-num', 'marked'])
     expect(block('licences')).toContain(`${name} `);

@@ -36,7 +36,8 @@ async function bundled(root: string, sentences: Readonly<Record<string, string>>
     publicDir: false,
     plugins: [onlyThese(sentences), withoutUnused],
     define: { 'process.env.NODE_ENV': '"production"' },
-    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+    // Else a test's environment gets another page than is shipped, with places in the sources in it.
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
     build: {
       write: false,
       target: 'es2022',
