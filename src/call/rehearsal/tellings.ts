@@ -25,6 +25,9 @@ export type Tellings = ReadonlyMap<FindingId, ReadonlyMap<ValueId, readonly Said
 /** Enough sets of answers for a value; more would only slow the search. */
 const MOST = 60;
 
+/** Sets looked at for one condition: with many addresses in it there are millions, and the first fit is enough. */
+const LOOKED_AT = 50_000;
+
 const KNOWN = new WeakMap<RuleBase, Tellings>();
 const MEETING = new WeakMap<Condition, readonly Said[]>();
 
@@ -44,10 +47,12 @@ export function tellingsThat(rules: RuleBase, condition: Condition): readonly Sa
   const wanted = mentions(condition);
   const records = factsBehind(rules, wanted);
   const meeting: Said[] = [];
+  let looked = 0;
   for (const said of everySaying(rules, questionsBehind(rules, wanted, records))) {
     if (holds(condition, deriveFacts(records, parsed(rules, said), rules.questions)) === true)
       meeting.push(said);
-    if (meeting.length === MOST) break;
+    looked += 1;
+    if (meeting.length === MOST || looked === LOOKED_AT) break;
   }
   MEETING.set(condition, meeting);
   return meeting;

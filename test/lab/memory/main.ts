@@ -10,18 +10,25 @@ import { type BrokenSite, folded, type Remembered, unfolded } from './remembered
 const FILE = 'test/lab/memory/remembered.json';
 const HANDS = 12;
 
-/** `npm run lab:remember [-- FAULT ...]`: breaks the sites and writes down what is said there; those named anew, or all. */
+/**
+ * `npm run lab:remember [-- FAULT ...]`: breaks the sites and writes down what is said there; those named anew, or all.
+ * 0 when it is written; 1 where the lab is missing; 2 for a fault nobody knows.
+ */
 async function main(): Promise<number> {
   const missing = labMissing();
   if (missing !== null) {
     stderr.write(`No lab here: ${missing}\n`);
     return 1;
   }
-  sweep();
   const wanted = argv.slice(2);
-  const faults = [...FAULTS, ...PAIRS].filter(
-    ({ id, breaks }) => breaks !== 'computer' && (wanted.length === 0 || wanted.includes(id)),
-  );
+  const dark = [...FAULTS, ...PAIRS].filter(({ breaks }) => breaks !== 'computer');
+  const unknown = wanted.filter((id) => !dark.some((fault) => fault.id === id));
+  if (unknown.length > 0) {
+    stderr.write(`No such fault, or none that darkens a phone: ${unknown.join(', ')}\n`);
+    return 2;
+  }
+  sweep();
+  const faults = dark.filter(({ id }) => wanted.length === 0 || wanted.includes(id));
   const { loaded } = await checkRuleFolder('rules', 'rules/schema');
   if (!loaded) throw new Error('the rule base has faults: whydark rules check rules');
   const labs = Array.from({ length: Math.min(HANDS, faults.length) }, makeLab);
