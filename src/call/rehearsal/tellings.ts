@@ -29,7 +29,7 @@ const MOST = 60;
 const LOOKED_AT = 50_000;
 
 const KNOWN = new WeakMap<RuleBase, Tellings>();
-const MEETING = new WeakMap<Condition, readonly Said[]>();
+const MEETING = new WeakMap<RuleBase, Map<Condition, readonly Said[]>>();
 
 /** Turns the rules of findings round: which answers make a finding read so. Worked out once for a rule base. */
 export function tellingsOf(rules: RuleBase): Tellings {
@@ -42,7 +42,9 @@ export function tellingsOf(rules: RuleBase): Tellings {
 
 /** Answers that make a condition hold by themselves, each as a whole set; none where it takes more than answers. */
 export function tellingsThat(rules: RuleBase, condition: Condition): readonly Said[] {
-  const known = MEETING.get(condition);
+  const all = MEETING.get(rules) ?? new Map<Condition, readonly Said[]>();
+  MEETING.set(rules, all);
+  const known = all.get(condition);
   if (known) return known;
   const wanted = mentions(condition);
   const records = factsBehind(rules, wanted);
@@ -54,7 +56,7 @@ export function tellingsThat(rules: RuleBase, condition: Condition): readonly Sa
     looked += 1;
     if (meeting.length === MOST || looked === LOOKED_AT) break;
   }
-  MEETING.set(condition, meeting);
+  all.set(condition, meeting);
   return meeting;
 }
 
