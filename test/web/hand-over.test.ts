@@ -2,7 +2,6 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import jsQR from 'jsqr';
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { resume } from '../../src/cli/begin-or-resume.js';
@@ -128,6 +127,23 @@ describe('a link', () => {
     await page.waitForSelector('#arrived-heading');
   });
 
+  test('of a call that is too long for one is not made, and a file is offered', async () => {
+    const at = '2026-11-23T08:00:00Z';
+    // Words that do not deflate to little.
+    const notes = Array.from({ length: 1000 }, (_, n) =>
+      JSON.stringify({ at, type: 'noted', text: `seen ${(n * 7919) % 8192} then ${(n * 104729) % 65521}` }),
+    ).join('\n');
+    const page = await withFragment(fragmentWith(`${HALF}${notes}\n`));
+    await page.waitForSelector('#arrived-heading');
+    await page.keyboard.press('2');
+    await page.waitForSelector('[data-entries="1011"]');
+    await page.locator('[data-key="g"]').click();
+    await page.getByText('Make the link').click();
+    await page.waitForFunction(() => document.querySelector('.notice')?.textContent?.includes('too long'));
+    expect(await notice(page)).toContain('Save it to a file');
+    expect(await page.locator('#link').count()).toBe(0);
+  });
+
   test('that is followed while a call is open asks as well', async () => {
     const page = await withFragment('');
     await begin(page);
@@ -226,71 +242,5 @@ describe('terminal and page go on with each other’s calls', () => {
     await page.waitForSelector('#arrived-heading');
     await page.keyboard.press('1');
     expect(Object.values(await keptIn(page))).toEqual([DEMO]);
-  });
-});
-
-describe('a code to scan', () => {
-  /** What jsQR, another library than the one that drew it, reads from the pixels on the screen. */
-  async function scanned(page: Page): Promise<string | undefined> {
-    const png = await page.locator('.code svg').screenshot();
-    const blank = await context().newPage();
-    const { width, height, pixels } = await blank.evaluate(async (base64) => {
-      const picture = new Image();
-      picture.src = `data:image/png;base64,${base64}`;
-      await picture.decode();
-      const canvas = document.createElement('canvas');
-      canvas.width = picture.width;
-      canvas.height = picture.height;
-      const pen = canvas.getContext('2d');
-      pen?.drawImage(picture, 0, 0);
-      const data = pen?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
-      let text = '';
-      for (const byte of data) text += String.fromCharCode(byte);
-      return { width: canvas.width, height: canvas.height, pixels: btoa(text) };
-    }, png.toString('base64'));
-    await blank.close();
-    const read = (jsQR as unknown as { default?: typeof jsQR }).default ?? jsQR;
-    return read(new Uint8ClampedArray(Buffer.from(pixels, 'base64')), width, height)?.data;
-  }
-
-  test.each(['light', 'dark'] as const)(
-    'holds what the link holds, read from the screen: %s',
-    async (colorScheme) => {
-      const page = await withFragment(fragmentWith(DEMO));
-      await page.emulateMedia({ colorScheme });
-      await page.waitForSelector('#arrived-heading');
-      await page.keyboard.press('2');
-      await page.waitForSelector('[data-closed]');
-      const link = await linkOf(page);
-      expect(await scanned(page)).toBe(link.slice(link.indexOf('#r=')));
-    },
-  );
-
-  test('is left out, in words, where the call is too long for it', async () => {
-    const long = readFileSync('transcripts-demo/19-new-router-and-a-lead-astray/record.jsonl', 'utf8');
-    const page = await withFragment(fragmentWith(long));
-    await page.waitForSelector('#arrived-heading');
-    await page.keyboard.press('2');
-    await page.waitForSelector('[data-closed]');
-    await linkOf(page);
-    expect(await page.locator('.code').count()).toBe(0);
-    expect(await page.locator('.made').textContent()).toContain('too long for a code');
-  });
-
-  test('a call that is too long for a link is offered as a file', async () => {
-    const at = '2026-11-23T08:00:00Z';
-    // Words that do not deflate to little.
-    const notes = Array.from({ length: 1000 }, (_, n) =>
-      JSON.stringify({ at, type: 'noted', text: `seen ${(n * 7919) % 8192} then ${(n * 104729) % 65521}` }),
-    ).join('\n');
-    const page = await withFragment(fragmentWith(`${HALF}${notes}\n`));
-    await page.waitForSelector('#arrived-heading');
-    await page.keyboard.press('2');
-    await page.waitForSelector('[data-entries="1011"]');
-    await page.locator('[data-key="g"]').click();
-    await page.getByText('Make the link').click();
-    await page.waitForFunction(() => document.querySelector('.notice')?.textContent?.includes('too long'));
-    expect(await notice(page)).toContain('Save it to a file');
-    expect(await page.locator('#link').count()).toBe(0);
   });
 });

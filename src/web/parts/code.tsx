@@ -13,7 +13,13 @@ export function Code({ text, caption }: { readonly text: string; readonly captio
   const size = modules.length;
   return (
     <figure class="code">
-      <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label={caption} shape-rendering="crispEdges">
+      <svg
+        viewBox={`0 0 ${size} ${size}`}
+        style={{ '--modules': String(size) }}
+        role="img"
+        aria-label={caption}
+        shape-rendering="crispEdges"
+      >
         <rect width={size} height={size} fill="#ffffff" />
         <path d={pathOf(modules)} fill="#000000" />
       </svg>

@@ -1,0 +1,105 @@
+import { readFileSync } from 'node:fs';
+import jsQR from 'jsqr';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { browser, FILE } from './browser.js';
+import { fragmentWith } from './links.js';
+
+const { context } = browser();
+const DEMO = readFileSync('transcripts-demo/01-gateway-of-another-subnet/record.jsonl', 'utf8');
+
+/** A line with a note of so many words that hardly deflate; none for none. */
+function note(words: number): string {
+  if (words === 0) return '';
+  const letter = (n: number): string => String.fromCharCode(97 + (n % 26));
+  const word = (n: number): string => [3, 7, 11, 17, 23].map((by) => letter((n + 5) * by * by)).join('');
+  const text = Array.from({ length: words }, (_, n) => word(n * n)).join(' ');
+  return `${JSON.stringify({ at: '2026-11-23T09:00:00Z', type: 'noted', text })}\n`;
+}
+
+async function withFragment(fragment: string): Promise<Page> {
+  const page = await context().newPage();
+  page.setDefaultTimeout(8000);
+  await page.goto(FILE + fragment);
+  return page;
+}
+
+/** The link of the call that is open. */
+async function linkOf(page: Page): Promise<string> {
+  await page.locator('[data-key="g"]').click();
+  await page.getByText('Make the link').click();
+  return page.locator('#link').inputValue();
+}
+
+describe('a code to scan', () => {
+  /** What jsQR, another library than the one that drew it, reads from the pixels on the screen. */
+  async function scanned(page: Page): Promise<string | undefined> {
+    const png = await page.locator('.code svg').screenshot();
+    const blank = await context().newPage();
+    const { width, height, pixels } = await blank.evaluate(async (base64) => {
+      const picture = new Image();
+      picture.src = `data:image/png;base64,${base64}`;
+      await picture.decode();
+      const canvas = document.createElement('canvas');
+      canvas.width = picture.width;
+      canvas.height = picture.height;
+      const pen = canvas.getContext('2d');
+      pen?.drawImage(picture, 0, 0);
+      const data = pen?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+      let text = '';
+      for (const byte of data) text += String.fromCharCode(byte);
+      return { width: canvas.width, height: canvas.height, pixels: btoa(text) };
+    }, png.toString('base64'));
+    await blank.close();
+    const read = (jsQR as unknown as { default?: typeof jsQR }).default ?? jsQR;
+    return read(new Uint8ClampedArray(Buffer.from(pixels, 'base64')), width, height)?.data;
+  }
+
+  test.each([
+    ['a wide', 1280],
+    ['a narrow', 360],
+  ])('is read at every size, on %s screen, for its boxes are even', async (_, width) => {
+    const sizes = new Set<number>();
+    for (const words of [0, 12, 24]) {
+      const page = await withFragment(fragmentWith(`${DEMO}${note(words)}`));
+      await page.setViewportSize({ width, height: 900 });
+      await page.waitForSelector('#arrived-heading');
+      await page.keyboard.press('2');
+      await page.waitForSelector('[data-closed]');
+      const link = await linkOf(page);
+      const code = page.locator('.code svg');
+      const modules = Number((await code.getAttribute('viewBox'))?.split(' ')[2]);
+      const pixels = (await code.boundingBox())?.width ?? 0;
+      expect([modules, pixels, pixels % modules]).toEqual([modules, pixels, 0]);
+      expect(await scanned(page)).toBe(link.slice(link.indexOf('#r=')));
+      sizes.add(modules);
+      await page.evaluate(() => localStorage.clear());
+      await page.close();
+    }
+    expect(sizes.size).toBe(3);
+  });
+
+  test.each(['light', 'dark'] as const)(
+    'holds what the link holds, read from the screen: %s',
+    async (colorScheme) => {
+      const page = await withFragment(fragmentWith(DEMO));
+      await page.emulateMedia({ colorScheme });
+      await page.waitForSelector('#arrived-heading');
+      await page.keyboard.press('2');
+      await page.waitForSelector('[data-closed]');
+      const link = await linkOf(page);
+      expect(await scanned(page)).toBe(link.slice(link.indexOf('#r=')));
+    },
+  );
+
+  test('is left out, in words, where the call is too long for it', async () => {
+    const long = readFileSync('transcripts-demo/19-new-router-and-a-lead-astray/record.jsonl', 'utf8');
+    const page = await withFragment(fragmentWith(long));
+    await page.waitForSelector('#arrived-heading');
+    await page.keyboard.press('2');
+    await page.waitForSelector('[data-closed]');
+    await linkOf(page);
+    expect(await page.locator('.code').count()).toBe(0);
+    expect(await page.locator('.made').textContent()).toContain('too long for a code');
+  });
+});
