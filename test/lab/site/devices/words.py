@@ -86,9 +86,11 @@ async def hear(reader, seconds):
 
 
 def shell(*argv):
-    """What a command prints. It runs without a preloaded library (a shifted clock), which may hang it at its start."""
+    """What a command prints. It runs without a preloaded library (a shifted clock), which may hang it at its start; and
+    with no time limit, for the waiting of one is a sleep that the shifted clock refuses now and then (EINVAL): the
+    page then came to nothing."""
     clean = {name: value for name, value in os.environ.items() if name != "LD_PRELOAD"}
-    return subprocess.run(argv, capture_output=True, text=True, timeout=2, check=False, env=clean).stdout
+    return subprocess.run(argv, capture_output=True, text=True, check=False, env=clean).stdout
 
 
 def network_of(interface):
