@@ -88,7 +88,7 @@ function answered(
     answers,
     history: [...state.history, answer],
     askedBefore: plus(state.askedBefore, question.id),
-    here: placeOf(question, answer) ?? placeAfter(state.here, question.place),
+    here: placeOf(question, answer) ?? placeAfter(rules.manifest, state.here, question.place),
     lastStage: question.stage,
     kept: keptWithout(state, [question.id]),
     spent: spentWithout(rules, state, question.id),
@@ -125,7 +125,7 @@ function keptWithout({ kept }: CallState, questions: readonly QuestionId[]): Cal
 
 function moved(rules: RuleBase, state: CallState, place: PlaceId): Result<CallState> {
   return rules.manifest.places.some(({ id }) => id === place)
-    ? ok({ ...state, here: place })
+    ? ok({ ...state, here: placeAfter(rules.manifest, state.here, place) })
     : problem({ id: 'call.unknown-place', with: { place } });
 }
 
@@ -156,7 +156,7 @@ function tried(
     ...state,
     trials: [...state.trials, { remedy: remedy.id, took, picture, ...(wasThere ? { wasThere } : {}) }],
     tried: new Map(state.tried).set(remedy.id, knownOf(remedy, assessed.settled.facts)),
-    here: placeAfter(state.here, remedy.place),
+    here: placeAfter(rules.manifest, state.here, remedy.place),
   };
   const hypotheses = assessed.model.hypotheses.map(({ id }) => id);
   if (picture === 'yes') {

@@ -17,6 +17,8 @@ export function whyLines(call: Call, step: AskStep): readonly string[] {
       return [say('call.why.closing')];
     case 'gate': {
       const remedy = call.rules.remedies.find(({ id }) => id === purpose.remedy);
+      if (remedy?.askBefore?.includes(step.question))
+        return [say('call.why.before', { remedy: remedy.title })];
       return [
         say('call.why.gate', { remedy: remedy?.title ?? '' }),
         ...(remedy?.gate ? [remedy.gate.why] : []),

@@ -12,6 +12,8 @@ export interface Stage {
 export interface Place {
   readonly id: PlaceId;
   readonly title: string;
+  /** It is at hand at each of these, such as a phone wherever one stands on the site; the first is nearest from elsewhere. */
+  readonly within?: readonly PlaceId[];
 }
 
 /** Minutes from one place to another; the way back may differ (a ladder is slower up than down). */

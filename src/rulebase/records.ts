@@ -158,6 +158,8 @@ export interface Remedy extends Recorded {
   /** Never proposed until this is true, whatever it would save. */
   readonly gate?: { readonly condition: Condition; readonly why: string };
   readonly when?: Condition;
+  /** Cheap looks that come before it, whatever they show: nobody cuts a line for what one look would have told. */
+  readonly askBefore?: readonly QuestionId[];
   readonly mends: readonly { readonly cause: CauseId; readonly chance: Word }[];
   /** Findings that may read otherwise afterwards and have to be asked again. */
   readonly changes: readonly FindingId[];

@@ -205,7 +205,7 @@ function walk(
   let minutes = 0;
   for (const question of questions) {
     minutes += question.minutes + wayMinutes(rules.manifest, place, question.place);
-    place = placeAfter(place, question.place);
+    place = placeAfter(rules.manifest, place, question.place);
   }
   return { minutes, place };
 }

@@ -1,9 +1,9 @@
 import type { Question, Remedy } from '../rulebase/records.js';
-import { canDo, groupToDecide } from './open-questions.js';
+import { canDo, groupFor, groupToDecide } from './open-questions.js';
 import type { Try } from './repair-plan.js';
 import { passKey, type Situation } from './situation.js';
 
-/** A remedy that may be tried, once its gate questions (often none) are answered. */
+/** A remedy that may be tried, once the questions before it (often none) are answered. */
 export interface OpenRemedy {
   readonly remedy: Remedy;
   readonly gate: readonly Question[];
@@ -25,7 +25,9 @@ export function openRemedies(situation: Situation): readonly OpenRemedy[] {
       return place === undefined ? [] : [[place, words[chance] ?? 0]];
     });
     const minutes = gate.reduce((sum, question) => sum + question.minutes, remedy.minutes + tryPrice);
-    return [{ remedy, gate, attempt: { remedy: remedy.id, place: remedy.place, minutes, mends } }];
+    const before = askedBefore(situation, remedy).filter((question) => !gate.includes(question));
+    const attempt = { remedy: remedy.id, place: remedy.place, minutes, mends };
+    return [{ remedy, gate: [...before, ...gate], attempt }];
   });
 }
 
@@ -39,4 +41,9 @@ function gateQuestions(situation: Situation, remedy: Remedy): readonly Question[
     return undefined;
   const conditions = [remedy.when, remedy.gate?.condition].filter((one) => one !== undefined);
   return groupToDecide(situation, conditions);
+}
+
+/** What is looked at first, as far as it can be told. Its minutes are no price of the try: they are paid for by what they tell. */
+function askedBefore(situation: Situation, { askBefore = [] }: Remedy): readonly Question[] {
+  return askBefore.flatMap((id) => groupFor(situation, [id]) ?? []);
 }

@@ -92,7 +92,7 @@ export function greedyPlan(
       }
     }
     alive -= chance;
-    place = placeAfter(place, attempt.place);
+    place = placeAfter(manifest, place, attempt.place);
     const minutes = spent + alive * visit;
     if (minutes < best.minutes * (1 - NOISE)) best = { minutes, length: order.length };
   }
@@ -157,7 +157,7 @@ export function exactPlan(
       const attempt = chosen[i];
       if (!attempt || done & (1 << i)) continue;
       const now = mass * (attempt.minutes + wayMinutes(manifest, place, attempt.place));
-      const minutes = now + from(done | (1 << i), placeAfter(place, attempt.place)).minutes;
+      const minutes = now + from(done | (1 << i), placeAfter(manifest, place, attempt.place)).minutes;
       if (minutes < best.minutes * (1 - NOISE)) best = { minutes, next: i };
     }
     memo.set(key, best);
@@ -171,7 +171,7 @@ export function exactPlan(
     if (!attempt) break;
     order.push(attempt);
     done |= 1 << step.next;
-    place = placeAfter(place, attempt.place);
+    place = placeAfter(manifest, place, attempt.place);
   }
   return { minutes: from(0, here).minutes, order };
 }

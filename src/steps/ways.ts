@@ -6,13 +6,15 @@ const NO_WAY: ReadonlySet<PlaceId> = new Set(['anywhere', 'desk']);
 
 /** Minutes from one place to another, by the manifest; 0 to where one is, or to no place in particular. */
 export function wayMinutes(manifest: Manifest, from: PlaceId, to: PlaceId): number {
-  if (from === to || NO_WAY.has(to)) return 0;
-  return manifest.ways.find((way) => way.from === from && way.to === to)?.minutes ?? 0;
+  const there = placeAfter(manifest, from, to);
+  return there === from ? 0 : (manifest.ways.find((way) => way.from === from && way.to === there)?.minutes ?? 0);
 }
 
-/** Where the person stands after a step at `to`. */
-export function placeAfter(from: PlaceId, to: PlaceId): PlaceId {
-  return NO_WAY.has(to) ? from : to;
+/** Where the person stands after a step at `to`: what can be done at several places is done where one is, if one may. */
+export function placeAfter({ places }: Manifest, from: PlaceId, to: PlaceId): PlaceId {
+  if (NO_WAY.has(to)) return from;
+  const within = places.find(({ id }) => id === to)?.within;
+  return within === undefined ? to : within.includes(from) ? from : (within[0] ?? to);
 }
 
 /** What sending someone costs in minutes: labour, and the days of waiting at their price. */

@@ -21,6 +21,7 @@ export const CALL_WORDS = {
   'call.ask.group': 'Question {number} (up to {left} that belong together)',
   'call.why.opening': 'Asked in every call: it decides which of the later questions make sense.',
   'call.why.closing': 'Someone will be sent. The next person has to know what was said to the caller.',
+  'call.why.before': 'A quick look before "{remedy}" is tried: it may turn out to be something else.',
   'call.why.gate': 'Asked before "{remedy}" may be tried.',
   'call.why.soundness':
     'A check has failed. This says whether it was made in a way that counts; if not, it says nothing of the camera.',

@@ -13,7 +13,9 @@ export function checkManifest(draft: Draft, known: Known): readonly RuleFault[] 
   const { file, record } = draft.manifest;
   const { stages, places, kit, ways } = record;
   const lists = { stages, places, kit };
-  const between = places.map(({ id }) => id).filter((id) => !NOWHERE.has(id));
+  const between = places
+    .filter(({ id, within }) => !NOWHERE.has(id) && within === undefined)
+    .map(({ id }) => id);
   const given = new Set(ways.map(({ from, to }) => `${from} ${to}`));
   const missing = between.flatMap((from) =>
     between.filter((to) => to !== from && !given.has(`${from} ${to}`)).map((to) => ({ from, to })),
@@ -27,6 +29,11 @@ export function checkManifest(draft: Draft, known: Known): readonly RuleFault[] 
         error(file, pointer(name, i, 'title'), { id: 'rules.twice-in-list' }),
       ),
     ]),
+    ...places.flatMap(({ within = [] }, i) =>
+      within.flatMap((id, j) =>
+        mustExist(file, pointer('places', i, 'within', j), id, new Set(between), 'rules.no-such-place'),
+      ),
+    ),
     ...ways.flatMap(({ from, to }, i) => [
       ...mustExist(file, pointer('ways', i, 'from'), from, known.places, 'rules.no-such-place'),
       ...mustExist(file, pointer('ways', i, 'to'), to, known.places, 'rules.no-such-place'),

@@ -67,6 +67,7 @@ export function checkMentions(draft: Draft, known: Known): readonly RuleFault[] 
     ]),
     ...exist(known.ids.questions, 'rules.no-such-question', [
       ...findings.flatMap(({ file, record }) => listed(file, record.asks, 'asks')),
+      ...remedies.flatMap(({ file, record }) => listed(file, record.askBefore, 'askBefore')),
       ...contradictions.flatMap(({ file, record }) => [
         ...listed(file, record.between, 'between'),
         { file, at: '/check', id: record.check },

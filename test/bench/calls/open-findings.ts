@@ -29,7 +29,7 @@ export function minutesFor({ here, rules }: Situation, questions: readonly Quest
   let [minutes, place] = [0, here];
   for (const question of questions) {
     minutes += question.minutes + wayMinutes(rules.manifest, place, question.place);
-    place = placeAfter(place, question.place);
+    place = placeAfter(rules.manifest, place, question.place);
   }
   return minutes;
 }

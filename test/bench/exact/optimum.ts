@@ -7,13 +7,14 @@ import { afterTry, afterValue, type ExactModel, massOf } from './exact-model.js'
  * and where the person is (Bellman 1957). Weights stay unnormalised: a state's minutes count by its chance.
  */
 export function optimum({ priors, questions, remedies, manifest, here }: ExactModel): number {
-  const places = [...new Set([here, ...[...questions, ...remedies].map(({ place }) => place)])];
+  const jobs = [...questions, ...remedies].map(({ place }) => placeAfter(manifest, here, place));
+  const places = [...new Set([here, ...jobs])];
   const visit = visitMinutes(manifest);
   /** By place: where a job there leaves the person, and the minutes it takes with the way. */
   const doneFrom = (jobs: readonly { readonly place: string; readonly minutes: number }[]) =>
     places.map((from) =>
       jobs.map((job) => ({
-        place: places.indexOf(placeAfter(from, job.place)),
+        place: places.indexOf(placeAfter(manifest, from, job.place)),
         minutes: job.minutes + wayMinutes(manifest, from, job.place),
       })),
     );

@@ -43,7 +43,7 @@ export function policyCost(start: Situation, planned: RuleBase = start.rules): n
     if (step.kind === 'ask') {
       const question = questions.find(({ id }) => id === step.question);
       if (!question || told.has(question.id)) throw new Error(`"${step.question}" can't be asked now`);
-      const place = placeAfter(here, question.place);
+      const place = placeAfter(manifest, here, question.place);
       return question.values.reduce(
         (minutes, value, v) =>
           minutes +
@@ -63,7 +63,7 @@ export function policyCost(start: Situation, planned: RuleBase = start.rules): n
       from({
         told,
         tried: new Set(tried).add(remedy.id),
-        here: placeAfter(here, remedy.place),
+        here: placeAfter(manifest, here, remedy.place),
         weights: afterTry(weights, remedy),
       })
     );
