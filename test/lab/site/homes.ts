@@ -117,11 +117,20 @@ export function homeFiles(folder: string): readonly (readonly [Host, string, str
   ];
 }
 
+/** Somebody else's STUN (RFC 8489): whoever reads its answers here is not checked against our own reading of it. */
+const stun = (home: string) => [
+  ...['turnserver', '-n', '--stun-only', '-L', '203.0.113.10', '-L', '203.0.113.11', '-p', '3478', '-m', '1'],
+  ...['--no-cli', '--no-tcp', '--no-tls', '--no-dtls', '--log-file', 'stdout', '--simple-log'],
+  // Else it writes both outside the lab's folder.
+  ...['--pidfile', join(home, 'turnserver.pid'), '--userdb', join(home, 'turnserver.db')],
+];
+
 /** The daemons of a healthy site: key, host, command. `camera` is the last, as it needs the others. */
 export function siteDaemons(folder: string): readonly (readonly [string, Host, readonly string[]])[] {
   const dnsmasq = (host: Host, conf: string) => ['dnsmasq', '-k', '-C', join(folder, host, conf)];
   return [
     ['service', 'service', program('service')],
+    ['stun', 'service', stun(join(folder, 'service'))],
     ['service-dns', 'service', dnsmasq('service', 'dns.conf')],
     ['router-dns', 'router', dnsmasq('router', 'dns.conf')],
     ['router-dhcp', 'router', dnsmasq('router', 'dhcp.conf')],

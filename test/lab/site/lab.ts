@@ -52,6 +52,7 @@ class Site extends Ground implements Lab {
     }
     await Promise.all([
       this.listening('service', 443),
+      this.listening('service', 3478),
       this.listening('service', 53),
       this.listening('router', 53),
       this.listening('router', 67),

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 
 const TOOLS = [
-  ...['ip', 'bridge', 'ss', 'nft', 'dnsmasq', 'busybox', 'conntrack', 'openssl', 'timeout'],
+  ...['ip', 'bridge', 'ss', 'nft', 'dnsmasq', 'busybox', 'conntrack', 'openssl', 'timeout', 'turnserver'],
   ...['ping', 'arping', 'dig', 'curl', 'traceroute', 'ethtool', 'tc'],
 ];
 
