@@ -2,6 +2,8 @@ import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Host } from '../types.js';
+import { carrierFiles } from './carrier.js';
+import { serviceDns } from './names.js';
 
 const BESIDE = fileURLToPath(new URL('./devices/', import.meta.url));
 
@@ -79,20 +81,6 @@ pid-file
 user=root
 `;
 
-const SERVICE_DNS = `listen-address=203.0.113.53
-bind-interfaces
-no-resolv
-no-hosts
-local=/example/
-address=/rendezvous.example/203.0.113.10
-address=/time.example/203.0.113.10
-address=/stun.example/203.0.113.10
-address=/www.example/203.0.113.40
-address=/check.example/203.0.113.40
-pid-file
-user=root
-`;
-
 /** The files a device starts with, by host and name: its settings, which a person changes on its page. */
 export function homeFiles(folder: string): readonly (readonly [Host, string, string])[] {
   const ca = join(folder, 'ca.pem');
@@ -111,9 +99,10 @@ export function homeFiles(folder: string): readonly (readonly [Host, string, str
     ['phone', 'app.json', json(app(ca))],
     ['mobile', 'app.json', json(app(ca))],
     ['service', 'service.json', json(service)],
-    ['service', 'dns.conf', SERVICE_DNS],
+    ['service', 'dns.conf', serviceDns('203.0.113.53')],
     ['router', 'dns.conf', DNS],
     ['router', 'dhcp.conf', dhcp(join(folder, 'router'))],
+    ...carrierFiles,
   ];
 }
 
