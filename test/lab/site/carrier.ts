@@ -6,7 +6,7 @@ import { SERVERS } from './plan.js';
 const GATEWAY = '2001:db8:72::1';
 const POOL = '100.72.64';
 
-/** A phone has one address for one private one, and the carrier's outside for the rest of the way (RFC 6146 for many). */
+/** Keeps no connections: one private address for each phone, and the carrier's own translation makes them one. */
 const NAT64 = `tun-device nat64
 ipv4-addr ${POOL}.1
 ipv6-addr ${TRANSLATED}1:0:1
