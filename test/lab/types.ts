@@ -27,6 +27,9 @@ export interface Ran {
 /** Where the phone is: `phone` changes, `mobile` is a second phone that is always on mobile data. */
 export type PhoneNetwork = 'wifi' | 'guest' | 'mobile';
 
+/** What the mobile firm gives its phones. Without IPv4 they reach what has none but IPv4 by translation (NAT64). */
+export type Carried = 'ipv4' | 'ipv6-only' | 'both';
+
 /** A socket of the switch or the router, by what is plugged into it. */
 export type Port = 'camera' | 'computer' | 'router' | 'internet';
 
@@ -41,7 +44,8 @@ export interface AppScreen {
     | 'wrong-password'
     | 'empty-list'
     | 'stutters';
-  readonly way: 'direct' | 'punched' | 'relayed' | 'none';
+  /** `forwarded`: straight to an address that was typed in, by a way opened in the router. */
+  readonly way: 'direct' | 'punched' | 'relayed' | 'forwarded' | 'none';
   readonly words: string;
 }
 
@@ -89,6 +93,8 @@ export interface Lab {
   /** The name servers of a host, written in place. */
   resolv(host: Host, ...servers: readonly string[]): void;
   phoneTo(network: PhoneNetwork): Promise<void>;
+  /** Changes what the carrier gives its phones, until restored; `ipv4` in a healthy site. */
+  carrier(gives: Carried): Promise<void>;
   /** The camera's address, mask, gateway and name servers, as set on its page; what its system refuses is left unset. */
   cameraNetwork(): Promise<string>;
   /** The camera's own status page as text (as a person at it reads it), or undefined where the page does not open from `from`. */

@@ -1,7 +1,8 @@
 import { fault, type SiteFault } from './fault.js';
+import { typeInApps } from './opened-way.js';
 import { startPage } from './pages.js';
 import { JUST_SO, since } from './stories.js';
-import { withoutRelay } from './traits.js';
+import { withIpv6Only, withOpenedWay, withoutRelay } from './traits.js';
 import { forwardWall, linkDown, outputWall, slow, turnAway } from './walls.js';
 
 /** The phone with the fault is the one that is always on mobile data; the other, on Wi-Fi, is well. */
@@ -124,6 +125,23 @@ export const PHONE_NETWORK: readonly SiteFault[] = [
     mends: ['sub-stream', 'lighten-low-picture'],
     plain: { ...AWAY, 'phone-bars': 'bars', 'low-quality-try': true, 'far-wifi-try': 'comes' },
     make: (lab) => slow(lab, 'carrier', 'c-mobile', 256),
+  }),
+  fault({
+    id: 'phone-ipv6-only-numbers',
+    causes: ['ipv6-only-phone'],
+    title: 'The app leads to a way opened in the router by numbers, and the mobile firm gives IPv6 only',
+    breaks: 'mobile',
+    realism: 'real',
+    story: { everWorked: true, changed: 'nothing', when: 'days' },
+    mends: ['name-for-numbers', 'ask-mobile-firm', 'replace-forwarding'],
+    plain: { 'far-wifi-try': 'comes' },
+    make: async (lab) => {
+      await withOpenedWay(lab);
+      await withIpv6Only(lab);
+      return async () => {
+        typeInApps(lab, 'name');
+      };
+    },
   }),
   fault({
     id: 'app-kept-from-local-network',

@@ -1,5 +1,6 @@
-import { fault, type SiteFault } from './fault.js';
+import { fault, once, type SiteFault } from './fault.js';
 import { holding, setInService, setOnCamera } from './homes.js';
+import { openWay, typeInApps } from './opened-way.js';
 import { JUST_SO, NEVER, since } from './stories.js';
 import { inputWall } from './walls.js';
 
@@ -26,6 +27,25 @@ export const RENDEZVOUS: readonly SiteFault[] = [
     mends: ['wait-for-service'],
     plain: { 'other-site': 'dark', 'other-customers': 'dark' },
     make: (lab) => inputWall(lab, 'service', 'tcp dport 443 reject with tcp reset', 'udp dport 443 reject'),
+  }),
+  fault({
+    id: 'opened-way-to-old-address',
+    causes: ['port-forward-stale'],
+    title:
+      'The app leads to a way opened in the router, which ends at an address that the camera has no more',
+    breaks: 'both',
+    realism: 'real',
+    story: since('settings'),
+    mends: ['correct-forwarding', 'replace-forwarding'],
+    make: async (lab) => {
+      const stale = once(await openWay(lab, '172.23.40.99'));
+      lab.defer(stale);
+      lab.defer(once(typeInApps(lab, 'numbers')));
+      return async () => {
+        await stale();
+        lab.defer(once(await openWay(lab)));
+      };
+    },
   }),
   fault({
     id: 'remote-viewing-off',

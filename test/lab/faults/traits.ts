@@ -2,6 +2,7 @@ import type { Lab } from '../types.js';
 import { typeOnCamera } from './camera-settings.js';
 import { once } from './fault.js';
 import { setInService } from './homes.js';
+import { openWay, typeInApps } from './opened-way.js';
 import { forwardWall } from './walls.js';
 
 /**
@@ -22,4 +23,15 @@ export async function withoutPunching(lab: Lab): Promise<void> {
   lab.defer(
     once(await forwardWall(lab, 'router', 'oifname "wan0" meta l4proto udp th dport != { 53, 123 } drop')),
   );
+}
+
+/** The mobile firm gives its phones IPv6 only, and translates what they send to the rest. Nothing to mend. */
+export async function withIpv6Only(lab: Lab): Promise<void> {
+  await lab.carrier('ipv6-only');
+}
+
+/** The owner opened a way in the router, and typed its outside in the apps, in numbers. Nothing to mend. */
+export async function withOpenedWay(lab: Lab): Promise<void> {
+  lab.defer(once(await openWay(lab)));
+  lab.defer(once(typeInApps(lab, 'numbers')));
 }

@@ -49,6 +49,7 @@ export function remembering(lab: Lab): Remembering {
         lab.resolv(host, ...servers);
       },
       phoneTo: changing((network) => lab.phoneTo(network)),
+      carrier: changing((gives) => lab.carrier(gives)),
       cameraNetwork: () => once('camera network', () => lab.cameraNetwork()),
       // A page tells of its moment: what the camera found out since stands on the next one.
       cameraPage: (from) =>

@@ -2,6 +2,8 @@ import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Host } from '../types.js';
+import { carrierFiles } from './carrier.js';
+import { serviceDns } from './names.js';
 
 const BESIDE = fileURLToPath(new URL('./devices/', import.meta.url));
 
@@ -79,20 +81,6 @@ pid-file
 user=root
 `;
 
-const SERVICE_DNS = `listen-address=203.0.113.53
-bind-interfaces
-no-resolv
-no-hosts
-local=/example/
-address=/rendezvous.example/203.0.113.10
-address=/time.example/203.0.113.10
-address=/stun.example/203.0.113.10
-address=/www.example/203.0.113.40
-address=/check.example/203.0.113.40
-pid-file
-user=root
-`;
-
 /** The files a device starts with, by host and name: its settings, which a person changes on its page. */
 export function homeFiles(folder: string): readonly (readonly [Host, string, string])[] {
   const ca = join(folder, 'ca.pem');
@@ -111,17 +99,27 @@ export function homeFiles(folder: string): readonly (readonly [Host, string, str
     ['phone', 'app.json', json(app(ca))],
     ['mobile', 'app.json', json(app(ca))],
     ['service', 'service.json', json(service)],
-    ['service', 'dns.conf', SERVICE_DNS],
+    ['service', 'dns.conf', serviceDns('203.0.113.53')],
     ['router', 'dns.conf', DNS],
     ['router', 'dhcp.conf', dhcp(join(folder, 'router'))],
+    ...carrierFiles,
   ];
 }
+
+/** Somebody else's STUN (RFC 8489): whoever reads its answers here is not checked against our own reading of it. */
+const stun = (home: string) => [
+  ...['turnserver', '-n', '--stun-only', '-L', '203.0.113.10', '-L', '203.0.113.11', '-p', '3478', '-m', '1'],
+  ...['--no-cli', '--no-tcp', '--no-tls', '--no-dtls', '--log-file', 'stdout', '--simple-log'],
+  // Else it writes both outside the lab's folder.
+  ...['--pidfile', join(home, 'turnserver.pid'), '--userdb', join(home, 'turnserver.db')],
+];
 
 /** The daemons of a healthy site: key, host, command. `camera` is the last, as it needs the others. */
 export function siteDaemons(folder: string): readonly (readonly [string, Host, readonly string[]])[] {
   const dnsmasq = (host: Host, conf: string) => ['dnsmasq', '-k', '-C', join(folder, host, conf)];
   return [
     ['service', 'service', program('service')],
+    ['stun', 'service', stun(join(folder, 'service'))],
     ['service-dns', 'service', dnsmasq('service', 'dns.conf')],
     ['router-dns', 'router', dnsmasq('router', 'dns.conf')],
     ['router-dhcp', 'router', dnsmasq('router', 'dhcp.conf')],

@@ -1,7 +1,14 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { AppScreen, Host, Lab, PhoneNetwork, Port, Ran } from '../types.js';
+import type { AppScreen, Carried, Host, Lab, PhoneNetwork, Port, Ran } from '../types.js';
+import {
+  CARRIER_WITH_IPV6,
+  CARRIER_WITHOUT_IPV6,
+  carrierDaemons,
+  givenToPhone,
+  mobileServers,
+} from './carrier.js';
 import { must, pause } from './exec.js';
 import { Ground } from './ground.js';
 import { certificateCommands, homeFiles, leaseScript, program, siteDaemons } from './homes.js';
@@ -30,6 +37,8 @@ const SOCKETS: Readonly<Record<Port, readonly [Host, string]>> = {
 };
 
 class Site extends Ground implements Lab {
+  private carried: Carried = 'ipv4';
+
   async up(): Promise<void> {
     this.built = true;
     this.record();
@@ -52,6 +61,7 @@ class Site extends Ground implements Lab {
     }
     await Promise.all([
       this.listening('service', 443),
+      this.listening('service', 3478),
       this.listening('service', 53),
       this.listening('router', 53),
       this.listening('router', 67),
@@ -75,6 +85,7 @@ class Site extends Ground implements Lab {
     remove(this.manifest());
     this.built = false;
     this.undo = [];
+    this.carried = 'ipv4';
   }
 
   async dhcp(host: 'computer' | 'phone' | 'twin'): Promise<Ran> {
@@ -97,26 +108,46 @@ class Site extends Ground implements Lab {
       await this.quiet('phone', [
         'sh',
         '-c',
-        'ip -4 addr flush dev wlan0; ip link set wlan0 down; ip link set wwan0 up',
+        `ip -4 addr flush dev wlan0; ip link set wlan0 down; ${givenToPhone('phone', this.carried)}`,
       ]);
-      await this.quiet('phone', ['ip', 'addr', 'replace', '100.72.0.12/24', 'brd', '+', 'dev', 'wwan0']);
-      await this.quiet('phone', ['ip', 'route', 'replace', 'default', 'via', '100.72.0.1']);
-      this.resolv('phone', ...SERVERS.mobile);
-      return this.carried('phone', 'wwan0');
+      this.resolv('phone', ...mobileServers(this.carried));
+      return this.upAndRunning('phone', 'wwan0');
     }
     const bridge = network === 'wifi' ? 'site' : 'guest';
     await this.quiet('phone', [
       'sh',
       '-c',
-      'ip -4 addr flush dev wwan0; ip link set wwan0 down; ip link set wlan0 up',
+      'ip addr flush dev wwan0 scope global; ip link set wwan0 down; ip link set wlan0 up',
     ]);
     await this.quiet('switch', ['ip', 'link', 'set', 'p-phone', 'master', bridge]);
-    await this.carried('phone', 'wlan0');
+    await this.upAndRunning('phone', 'wlan0');
     await this.dhcp('phone');
   }
 
+  async carrier(gives: Carried): Promise<void> {
+    const daemons = carrierDaemons(this.home('carrier'));
+    const [had, has] = [this.carried !== 'ipv4', gives !== 'ipv4'];
+    this.carried = gives;
+    if (has && !had) {
+      this.defer(() => this.carrier('ipv4'));
+      await must(this.inside('carrier', ['sh']), { input: CARRIER_WITH_IPV6 });
+      for (const [key, argv] of daemons) this.daemon(key, 'carrier', argv);
+      await this.listening('carrier', 53);
+      await this.upAndRunning('carrier', 'nat64');
+    }
+    const wwan = await this.quiet('phone', ['cat', '/sys/class/net/wwan0/operstate']);
+    for (const phone of ['mobile', 'phone'] as const) {
+      if (phone === 'phone' && wwan.stdout.trim() !== 'up') continue;
+      await must(this.inside(phone, ['sh', '-c', givenToPhone(phone, gives)]));
+      this.resolv(phone, ...mobileServers(gives));
+    }
+    if (has || !had) return;
+    for (const [key] of daemons) await this.stop(key);
+    await this.quiet('carrier', ['sh', '-c', CARRIER_WITHOUT_IPV6]);
+  }
+
   /** Waits a moment for a link to come up; one that doesn't is left so. */
-  private async carried(host: Host, name: string): Promise<void> {
+  private async upAndRunning(host: Host, name: string): Promise<void> {
     for (let round = 0; round < 30; round++) {
       const seen = await this.quiet(host, ['cat', `/sys/class/net/${name}/operstate`]);
       if (seen.stdout.trim() === 'up') return;

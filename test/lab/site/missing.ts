@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 
 const TOOLS = [
   ...['ip', 'bridge', 'ss', 'nft', 'dnsmasq', 'busybox', 'conntrack', 'openssl', 'timeout'],
-  ...['ping', 'arping', 'dig', 'curl', 'traceroute', 'ethtool', 'tc'],
+  ...['ping', 'arping', 'dig', 'curl', 'traceroute', 'ethtool', 'tc', 'turnserver', 'tayga'],
 ];
 
 const TRY = `set -e
@@ -11,6 +11,8 @@ ip link add name veth-one type veth peer name veth-two
 ip link set veth-one gso_max_segs 1
 ip link add name bridge-one type bridge
 ip link set veth-one master bridge-one
+ip tuntap add dev tun-one mode tun
+ip addr add 2001:db8::1/64 dev bridge-one nodad
 nft -f - <<'END'
 table netdev try {
   chain in {
@@ -39,6 +41,7 @@ function reason(): string | null {
   if (process.getuid?.() !== 0) return 'the lab needs root';
   const absent = TOOLS.filter((tool) => spawnSync('sh', ['-c', `command -v ${tool}`]).status !== 0);
   if (!existsSync('/usr/bin/python3')) absent.push('/usr/bin/python3');
+  if (!existsSync('/dev/net/tun')) absent.push('/dev/net/tun (for the translation from IPv6)');
   if (absent.length > 0) return `the lab needs these tools: ${absent.join(', ')}`;
   const tried = spawnSync('unshare', ['-n', 'sh', '-c', TRY], { encoding: 'utf8' });
   if (tried.status === 0) return null;

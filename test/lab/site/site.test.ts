@@ -122,6 +122,29 @@ describe.skipIf(reason !== null)(`the site${reason === null ? '' : ` (skipped: $
     expect(await lab.cameraNetwork()).toBe(before);
   });
 
+  it('shows the picture and the web to phones with IPv6 only, and no address in numbers', async () => {
+    const web = (phone: 'phone' | 'mobile', at: string) =>
+      lab.run(phone, ['curl', '-sS', '--max-time', '2', `http://${at}/`]);
+    await lab.carrier('ipv6-only');
+    await lab.phoneTo('mobile');
+    for (const phone of ['phone', 'mobile'] as const) {
+      expect((await lab.run(phone, ['ip', '-4', 'route'])).stdout).toBe('');
+      expect(await lab.app(phone)).toMatchObject({ shows: 'picture', way: 'relayed' });
+      expect((await web(phone, 'www.example')).stdout).toContain('as seen from here: 203.0.113.134');
+      expect((await web(phone, '203.0.113.40')).code).toBe(7);
+      expect((await web(phone, '[2001:db8:64::203.0.113.40]')).stdout).toContain('This page opens');
+    }
+    await lab.phoneTo('wifi');
+    expect(await lab.app('phone')).toMatchObject({ shows: 'picture', way: 'direct' });
+    await lab.carrier('both');
+    expect(await lab.app('mobile')).toMatchObject({ shows: 'picture', way: 'punched' });
+    expect((await web('mobile', '203.0.113.40')).stdout).toContain('This page opens');
+    await lab.restore();
+    const left = await lab.run('carrier', ['sh', '-c', 'ip -6 route; ip -o link; ss -Htuln']);
+    expect(left.stdout).not.toMatch(/2001:db8|nat64|:53\b/);
+    expect(await lab.app('mobile')).toMatchObject({ shows: 'picture', way: 'punched' });
+  }, 30_000);
+
   it('leaves no namespace, no process and no folder behind', async () => {
     const folder = join(BASE, lab.id);
     const manifest = JSON.parse(readFileSync(join(folder, 'manifest.json'), 'utf8')) as Manifest;

@@ -87,6 +87,8 @@ export const BROKEN: Readonly<Record<string, readonly (string | boolean)[]>> = {
   'what-is-dark': ['playback', 'both'],
   'add-try': ['taken', 'unknown-code', 'other'],
   'app-address-today': [false],
+  'forward-line-now': [false],
+  'page-on-mobile': [false],
   'app-region': ['another'],
   'camera-update-mark': [true],
   'exact-screen': [

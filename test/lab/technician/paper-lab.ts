@@ -107,6 +107,7 @@ export function paperLab(paper: Paper): PaperLab {
       const shows = paper.app?.(phone, phone === 'mobile' ? 'mobile' : at) ?? 'waiting';
       return { shows, way: 'none', words: paper.words ?? `It shows ${shows}.` };
     },
+    carrier: not,
     light: async () => paper.light ?? 'dark',
     up: not,
     down: not,

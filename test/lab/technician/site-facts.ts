@@ -4,6 +4,9 @@ export const CAMERA_NOTED = '172.23.40.21';
 /** The camera's name, as it stands at the top of its own page. */
 export const CAMERA_TITLE = 'Yard camera';
 
+/** The port of its page, in the same notes. */
+export const CAMERA_PORT = '80';
+
 /** The site's address on the internet, as it was noted for those who type it in the app. */
 export const OUTSIDE_NOTED = '198.51.100.2';
 

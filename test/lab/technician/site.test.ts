@@ -120,6 +120,22 @@ describe.skipIf(missing !== null || !isWhole)(
       expect(await say('exact-screen')).toEqual(said('picture'));
     }, 90_000);
 
+    test('phones with IPv6 only see what others see', async () => {
+      const ids = [
+        ...['phone-bars', 'web-on-mobile', 'phone-access', 'which-phones', 'other-phones-on-mobile'],
+        ...['exact-screen', 'vpn-mark', 'phone-wifi', 'site-web', 'address-seen-outside', 'remote-way'],
+      ];
+      const all = async () => {
+        const seen: unknown[] = [];
+        for (const id of ids) seen.push([id, await say(id)]);
+        return seen;
+      };
+      const before = await all();
+      await lab.carrier('ipv6-only');
+      expect(await all()).toEqual(before);
+      await lab.restore();
+    }, 60_000);
+
     test('a site whose line is out has no web, and its router says so', async () => {
       await lab.ip('box', 'link set dev in0 down');
       expect(await say('router-lights')).toEqual(said('warning'));

@@ -10,7 +10,7 @@ import sys
 import time
 
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
-from words import FRAMES, FRAME_BYTES, PIECE, address_of, hear, plain, say, settings, trusting, within  # noqa: E402
+from words import FRAMES, FRAME_BYTES, PIECE, either_of, hear, plain, say, settings, trusting, within  # noqa: E402
 
 LIMIT = 4.0
 GAP = 0.8
@@ -66,20 +66,20 @@ async def frames(reader, way):
     raise Seen("stutters" if slow else "picture", way)
 
 
-async def direct(camera, app):
-    """The camera's own picture page, where it is on this network and really is the camera."""
-    reader, writer = await within(asyncio.open_connection(camera["lan"], 80), 0.7)
+async def page_of(address, port, app, way, patience, wanted=""):
+    """The camera's own picture page, where something is at that address and really is a camera (or the one wanted)."""
+    reader, writer = await within(asyncio.open_connection(address, port), patience)
     try:
         token = base64.b64encode(f"admin:{app['cameraPassword']}".encode()).decode()
-        writer.write(f"GET /picture HTTP/1.1\r\nHost: {camera['lan']}\r\nAuthorization: Basic {token}\r\n\r\n".encode())
-        head = await within(reader.readuntil(b"\r\n\r\n"), 0.7)
-        if f"x-camera: {camera['id']}".encode() not in head.lower():
+        writer.write(f"GET /picture HTTP/1.1\r\nHost: {address}\r\nAuthorization: Basic {token}\r\n\r\n".encode())
+        head = await within(reader.readuntil(b"\r\n\r\n"), patience)
+        if f"x-camera: {wanted}".encode() not in head.lower():
             raise EOFError
         if b" 401 " in head.split(b"\r\n")[0]:
             raise Seen("wrong-password", "none", "The camera does not accept the saved password.")
         if b" 200 " not in head.split(b"\r\n")[0]:
             raise EOFError
-        await frames(reader, "direct")
+        await frames(reader, way)
     finally:
         writer.close()
 
@@ -115,12 +115,23 @@ class Punch(asyncio.DatagramProtocol):
             self.refused = True
 
 
-async def punched(camera, app, service):
+async def opened(app):
+    """The camera at an address that somebody typed, by a way opened in the router. Nobody is asked where it is."""
+    name, _, port = app["address"].rpartition(":")
+    try:
+        _, address = await either_of(name)
+        await page_of(address, int(port), app, "forwarded", 2)
+    except Exception as error:  # noqa: BLE001
+        raise error if isinstance(error, Seen) else Seen(
+            "no-connection", "none", f"Cannot connect to {app['address']}.") from error
+
+
+async def punched(camera, app, family, service):
     """UDP between the two, after the service has told each where the other is."""
     loop = asyncio.get_running_loop()
-    sock = socket.socket(socket.AF_INET, socket.SOCK_DGRAM)
+    sock = socket.socket(family, socket.SOCK_DGRAM)
     sock.setsockopt(socket.SOL_SOCKET, RCVBUFFORCE, 2 * 2**20)
-    sock.bind(("0.0.0.0", 0))
+    sock.bind(("", 0))
     sock.setblocking(False)
     transport, me = await loop.create_datagram_endpoint(Punch, sock=sock)
     try:
@@ -175,7 +186,7 @@ def on_wifi():
 
 async def look(app):
     try:
-        service = await address_of(app["service"])
+        family, service = await either_of(app["service"])
         reader, writer = await within(asyncio.open_connection(
             service, 443, ssl=trusting(app["ca"]), server_hostname=app["service"]), min(1.5, left()))
         await say(writer, {"t": "viewer", "account": app["account"], "password": app["password"]})
@@ -185,7 +196,7 @@ async def look(app):
     except Exception as error:  # noqa: BLE001
         raise Seen("no-connection", "none", f"{WORDS['no-connection']} ({plain(error)})") from error
     try:
-        await choose(app, answer, service, reader, writer)
+        await choose(app, answer, (family, service), reader, writer)
     finally:
         writer.transport.abort()
 
@@ -197,12 +208,12 @@ async def choose(app, answer, service, reader, writer):
         raise Seen("empty-list")
     camera = answer["cameras"][0]
     if on_wifi() and camera["lan"] and camera["lan"] != "not set":
-        seen = await attempt(direct(camera, app))
+        seen = await attempt(page_of(camera["lan"], 80, app, "direct", 0.7, camera["id"]))
         if seen is not None:
             raise seen
     if not camera["punch"] and not camera["relay"]:
         raise Seen("camera-offline")
-    seen = await attempt(punched(camera, app, service)) if camera["punch"] else None
+    seen = await attempt(punched(camera, app, *service)) if camera["punch"] else None
     if seen is not None and seen.shows != "stutters":
         raise seen
     try:
@@ -217,7 +228,7 @@ async def choose(app, answer, service, reader, writer):
 async def main():
     app = settings(os.path.join(os.getcwd(), "app.json"))
     try:
-        await within(look(app), LIMIT)
+        await within(opened(app) if app.get("address") else look(app), LIMIT)
         seen = Seen("waiting")
     except Seen as what:
         seen = what

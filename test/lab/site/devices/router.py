@@ -35,6 +35,8 @@ def rows():
     yield "Local subnet mask", inside["Subnet mask"]
     yield "Giving out addresses (DHCP)", "on" if running else "off"
     yield "Address range", f"{pool.group(1)} to {pool.group(2)}" if pool else "not set"
+    for ports in re.findall(r"tcp dport (\d+) dnat to ([\d.]+):(\d+)", shell("nft", "list", "table", "ip", "opened")):
+        yield "Port forwarding", "TCP {} to {} port {}".format(*ports)
     leases = [line.split() for line in kept("leases").splitlines()]
     named = {lease[1]: lease[2:4] for lease in leases if len(lease) > 3}
     for line in shell("ip", "-4", "neigh", "show", "dev", "lan0").splitlines():

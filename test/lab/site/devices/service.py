@@ -1,9 +1,8 @@
-"""The service: meets cameras and viewers (UDP and TLS on 443), relays, tells the time, answers STUN and the check page."""
+"""The service: meets cameras and viewers (UDP and TLS on 443), relays, tells the time, and answers the check page."""
 import asyncio
 import json
 import os
 import signal
-import socket
 import ssl
 import struct
 import sys
@@ -175,21 +174,6 @@ class Clock(asyncio.DatagramProtocol):
         self.transport.sendto(b"\x24\x01\x00\xec" + 8 * b"\0" + b"LAB." + stamp + data[40:48] + stamp + stamp, addr)
 
 
-class Stun(asyncio.DatagramProtocol):
-    """The address a Binding request came from (RFC 8489, XOR-MAPPED-ADDRESS)."""
-
-    def connection_made(self, transport):
-        self.transport = transport
-
-    def datagram_received(self, data, addr):
-        if len(data) < 20 or data[:2] != b"\0\1" or data[4:8] != b"\x21\x12\xa4\x42":
-            return
-        port = addr[1] ^ 0x2112
-        host = struct.unpack("!I", socket.inet_aton(addr[0]))[0] ^ 0x2112A442
-        value = struct.pack("!HHBBHI", 0x0020, 8, 0, 1, port, host)
-        self.transport.sendto(b"\x01\x01" + struct.pack("!H", len(value)) + data[4:20] + value, addr)
-
-
 def forget():
     """Gives up registrations not heard since the moment in the file `forget` (monotonic seconds), as time would."""
     with open("forget", encoding="utf8") as file:
@@ -209,8 +193,6 @@ async def main():
     config = settings(FILE)
     await loop.create_datagram_endpoint(Meeting, local_addr=("203.0.113.10", 443))
     await loop.create_datagram_endpoint(Clock, local_addr=("203.0.113.10", 123))
-    for address in ("203.0.113.10", "203.0.113.11"):
-        await loop.create_datagram_endpoint(Stun, local_addr=(address, 3478))
     for address in ("203.0.113.10", "203.0.113.40"):
         await asyncio.start_server(serve_check, address, 80)
     context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)

@@ -67,6 +67,21 @@ async def address_of(name):
     return found[0][4][0]
 
 
+async def either_of(name):
+    """Family and address of a name: IPv4, or IPv6 where its name server knows no other."""
+    try:
+        return socket.AF_INET, await address_of(name)
+    except socket.gaierror as error:
+        if error.errno == socket.EAI_AGAIN:
+            raise
+        try:
+            found = await within(asyncio.get_running_loop().getaddrinfo(
+                name, None, family=socket.AF_INET6, type=socket.SOCK_STREAM), 3)
+        except (OSError, asyncio.TimeoutError):
+            raise error from None
+        return socket.AF_INET6, found[0][4][0]
+
+
 def trusting(ca):
     context = ssl.create_default_context(cafile=ca)
     context.minimum_version = ssl.TLSVersion.TLSv1_2
