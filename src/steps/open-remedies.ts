@@ -25,9 +25,8 @@ export function openRemedies(situation: Situation): readonly OpenRemedy[] {
       return place === undefined ? [] : [[place, words[chance] ?? 0]];
     });
     const minutes = gate.reduce((sum, question) => sum + question.minutes, remedy.minutes + tryPrice);
-    const before = askedBefore(situation, remedy).filter((question) => !gate.includes(question));
     const attempt = { remedy: remedy.id, place: remedy.place, minutes, mends };
-    return [{ remedy, gate: [...before, ...gate], attempt }];
+    return [{ remedy, gate: [...new Set([...askedBefore(situation, remedy), ...gate])], attempt }];
   });
 }
 

@@ -7,7 +7,9 @@ const NO_WAY: ReadonlySet<PlaceId> = new Set(['anywhere', 'desk']);
 /** Minutes from one place to another, by the manifest; 0 to where one is, or to no place in particular. */
 export function wayMinutes(manifest: Manifest, from: PlaceId, to: PlaceId): number {
   const there = placeAfter(manifest, from, to);
-  return there === from ? 0 : (manifest.ways.find((way) => way.from === from && way.to === there)?.minutes ?? 0);
+  return there === from
+    ? 0
+    : (manifest.ways.find((way) => way.from === from && way.to === there)?.minutes ?? 0);
 }
 
 /** Where the person stands after a step at `to`: what can be done at several places is done where one is, if one may. */

@@ -49,6 +49,14 @@ describe('a question', () => {
     ]);
   });
 
+  it('of a look before a remedy says that it may be something else, not that it may not be tried', async () => {
+    const call = await played([HERE, LIT, said('account', true), agreed('lights'), agreed('account')]);
+    const remedies = call.rules.remedies.map((one) => ({ ...one, askBefore: ['owner-agrees'] }));
+    expect(screenOf({ ...call, rules: { ...call.rules, remedies } }).why).toEqual([
+      'A quick look before "Title of correct-gateway" is tried: it may turn out to be something else.',
+    ]);
+  });
+
   it('counts questions, not answers, and not what a record without a person left out', async () => {
     expect((await shown([said('at-site', 'gone'), HERE])).heading).toBe('Question 2, to begin with');
   });

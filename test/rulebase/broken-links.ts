@@ -130,6 +130,11 @@ export const BROKEN_LINKS: readonly Broken[] = [
     faults: [`error ${LIGHTS} /place rules.no-such-place`],
   },
   {
+    name: 'an unknown question before a remedy',
+    changes: [{ file: REMEDY, at: '/askBefore', value: ['lights', FAR] }],
+    faults: [`error ${REMEDY} /askBefore/1 rules.no-such-question`],
+  },
+  {
     name: 'unknown kit',
     changes: [{ file: ADDRESS, at: '/needs/0', value: FAR }],
     faults: [`error ${ADDRESS} /needs/0 rules.no-such-kit`],

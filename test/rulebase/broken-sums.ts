@@ -186,6 +186,11 @@ export const BROKEN_SUMS: readonly Broken[] = [
     faults: [`error ${MANIFEST} /ways/2/to rules.no-such-place`],
   },
   {
+    name: 'a place within one that nobody knows',
+    changes: [{ file: MANIFEST, at: '/places/0/within', value: ['site', FAR] }],
+    faults: [`error ${MANIFEST} /places/0/within/1 rules.no-such-place`],
+  },
+  {
     name: 'a way from a place to itself',
     changes: [{ file: MANIFEST, at: '/ways/2', value: { from: 'site', to: 'site', minutes: 1 } }],
     faults: [`error ${MANIFEST} /ways/2 rules.way-to-itself`],

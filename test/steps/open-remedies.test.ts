@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { nextStep } from '../../src/steps/next-step.js';
 import { openRemedies } from '../../src/steps/open-remedies.js';
-import { cause, finding, MANIFEST, oneOf, question, remedy, ruleBase } from '../ranking/literals.js';
+import { cause, finding, is, MANIFEST, oneOf, question, remedy, ruleBase } from '../ranking/literals.js';
 import { situationAfter } from './situations.js';
 
 /** One of two is wrong; a question of three minutes tells which, and either is tried in four. */
@@ -30,5 +30,48 @@ describe('the price of a try', () => {
     expect((await situationAfter(ruleBase(slow)).then(nextStep)).kind).toBe('try');
     const priced = ruleBase({ ...slow, manifest: { ...MANIFEST, tryPrice: 20 } });
     expect(nextStep(await situationAfter(priced))).toMatchObject({ kind: 'ask', question: 'mark' });
+  });
+});
+
+describe('what is asked before a remedy, whatever is answered', () => {
+  const looked = ruleBase({
+    ...parts,
+    questions: [
+      question('mark', { answer: oneOf('left', 'right'), minutes: 30 }),
+      question('web', { answer: oneOf('opens', 'fails'), minutes: 1, when: is('alone', true) }),
+      question('alone'),
+    ],
+    remedies: [
+      remedy('lead', { minutes: 1, askBefore: ['web'], when: is('alone', true) }),
+      remedy('plug', { minutes: 40 }),
+    ],
+  });
+
+  test('comes before it, after what decides whether it makes sense', async () => {
+    const [lead] = openRemedies(await situationAfter(looked));
+    expect(lead?.gate.map(({ id }) => id)).toEqual(['alone', 'web']);
+    expect(nextStep(await situationAfter(looked, { alone: true }))).toMatchObject({
+      kind: 'ask',
+      question: 'web',
+      purpose: { kind: 'gate', remedy: 'lead' },
+    });
+  });
+
+  test('is no price of it, unlike what opens a gate', async () => {
+    const [lead] = openRemedies(await situationAfter(looked, { alone: true }));
+    expect(lead?.attempt.minutes).toBe(1);
+  });
+
+  test.each(['opens', 'fails', null] as const)(
+    'lets it through once it was answered with %s',
+    async (web) => {
+      const step = nextStep(await situationAfter(looked, { alone: true, web }));
+      expect(step).toMatchObject({ kind: 'try', remedy: 'lead' });
+    },
+  );
+
+  test('opens no gate that is shut', async () => {
+    const open = openRemedies(await situationAfter(looked, { alone: false }));
+    expect(open.map(({ remedy: { id } }) => id)).toEqual(['plug']);
   });
 });
