@@ -2,8 +2,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { afterEach, expect, test } from 'vitest';
 import { advance, diagnosisOf, openCall } from '../../src/call/call.js';
 import type { CallEvent, CallHeader } from '../../src/call/events.js';
-import { playScript, type Script } from '../../src/call/scripted-call.js';
 import { ticketOf } from '../../src/call/ticket-of.js';
+import { VERSION } from '../../src/call/version.js';
+import { readRecord } from '../../src/files/record.js';
 import type { RuleBase } from '../../src/rulebase/records.js';
 import { appears } from './appears.js';
 import { browser, FILE, watch } from './browser.js';
@@ -48,8 +49,8 @@ export function holdDemoCalls(calls: readonly string[]): void {
     '%s, by keyboard alone, gives the verdict and the bytes of the ticket',
     async (name) => {
       const { rules, digest } = loaded();
-      const script: Script = JSON.parse(readFileSync(`${ROOT}/${name}/caller.json`, 'utf8'));
-      const { header, events } = await playScript(rules, digest, script, name);
+      // That the record is what the terminal makes of the caller today is held in test/build.
+      const { header, events } = readRecord(`${ROOT}/${name}/record.jsonl`, VERSION);
       const wasSorted = (event: CallEvent): boolean => asTicked(rules, event) !== event;
       const page = await context().newPage();
       page.setDefaultTimeout(5000);
