@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { LongFirst } from './test/setup/long-first.js';
 import { OutsideChecks } from './test/setup/outside-checks.js';
@@ -19,8 +20,8 @@ export default defineConfig({
     globalSetup: ['test/setup/build.ts'],
     setupFiles: ['test/setup/seed.ts'],
     pool: 'forks',
-    // Else one core of two stands idle for half of the time.
-    maxWorkers: '100%',
+    // Half as many more than there are cores: what waits for a browser or a network leaves its core idle.
+    maxWorkers: Math.ceil(availableParallelism() * 1.5),
     testTimeout: 30_000,
     sequence: { sequencer: LongFirst },
     // Most files leave nothing behind, so that they share what they load: to load it for each took a quarter of the time.

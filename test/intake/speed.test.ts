@@ -24,7 +24,7 @@ function timeOf(text: string, isEnough: (time: number) => boolean): number {
   return best;
 }
 
-const MOST_TRIES = 4;
+const MOST_TRIES = 8;
 /** So long a time, in milliseconds, five megabytes may take on a loaded machine. */
 const FIVE = 3000;
 /** The same share of it for a smaller text. */

@@ -36,7 +36,7 @@ describe('the lab from memory', () => {
 
   // The aim is 80 %; DEVELOPERS.md says what is between.
   it('tries the right thing first in seven of ten single faults', () => {
-    expect(share(singles, isFirstRight)).toBeGreaterThanOrEqual(0.7);
+    expect(share(singles, isFirstRight)).toBeGreaterThanOrEqual(0.78);
   });
 
   it('proposes nothing before its gate is open', () => {
