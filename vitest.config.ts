@@ -30,7 +30,8 @@ export default defineConfig({
         extends: true,
         test: { name: 'shared', isolate: false, include: ['test/**/*.test.ts'], exclude: ALONE },
       },
-      { extends: true, test: { name: 'alone', include: ALONE } },
+      // After the others, for what measures beside them measures them as well.
+      { extends: true, test: { name: 'alone', include: ALONE, sequence: { groupOrder: 1 } } },
     ],
     reporters: report ? [...always, ['json', { outputFile: report }]] : always,
   },
