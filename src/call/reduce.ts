@@ -88,7 +88,7 @@ function answered(
     answers,
     history: [...state.history, answer],
     askedBefore: plus(state.askedBefore, question.id),
-    here: placeOf(question, answer) ?? placeAfter(rules.manifest, state.here, question.place),
+    here: placeAfter(rules.manifest, state.here, placeOf(question, answer) ?? question.place),
     lastStage: question.stage,
     kept: keptWithout(state, [question.id]),
     spent: spentWithout(rules, state, question.id),

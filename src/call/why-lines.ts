@@ -1,6 +1,8 @@
 import { titleOf } from '../diagnosis/ranked.js';
 import { say } from '../messages/say.js';
+import { mentions } from '../rulebase/mentions.js';
 import type { FindingId, Remedy } from '../rulebase/records.js';
+import { questionsBehind } from '../steps/open-questions.js';
 import type { Step } from '../steps/step.js';
 import { whyAsk } from '../steps/why.js';
 import type { Call } from './call.js';
@@ -17,8 +19,9 @@ export function whyLines(call: Call, step: AskStep): readonly string[] {
       return [say('call.why.closing')];
     case 'gate': {
       const remedy = call.rules.remedies.find(({ id }) => id === purpose.remedy);
-      if (remedy?.askBefore?.includes(step.question))
-        return [say('call.why.before', { remedy: remedy.title })];
+      const gate = remedy?.gate && mentions(remedy.gate.condition);
+      const isGate = gate?.some((id) => questionsBehind(call.rules, id).includes(step.question));
+      if (remedy?.askBefore && !isGate) return [say('call.why.before', { remedy: remedy.title })];
       return [
         say('call.why.gate', { remedy: remedy?.title ?? '' }),
         ...(remedy?.gate ? [remedy.gate.why] : []),

@@ -1,5 +1,5 @@
 import { holds } from '../findings/holds.js';
-import { inWords } from '../messages/say.js';
+import { inWords, say } from '../messages/say.js';
 import type { FactId, Remedy, RuleBase } from '../rulebase/records.js';
 import { repairOrder, visitOrder } from '../steps/orders.js';
 import type { Situation } from '../steps/situation.js';
@@ -12,8 +12,9 @@ export function planOf(situation: Situation): readonly PlannedStep[] {
 
 /** A remedy in words. What its gate asks for stands with the cautions until the gate is known to be open. */
 export function plannedStep(situation: Situation, remedy: Remedy): PlannedStep {
-  const { rules, settled } = situation;
-  const { gate } = remedy;
+  const { rules, settled, answers } = situation;
+  const { gate, askBefore = [] } = remedy;
+  const unseen = rules.questions.filter(({ id }) => askBefore.includes(id) && !answers.has(id));
   const shut = gate && holds(gate.condition, settled.facts) !== true ? [gate.why] : [];
   return {
     remedy: remedy.id,
@@ -22,7 +23,11 @@ export function plannedStep(situation: Situation, remedy: Remedy): PlannedStep {
     where: rules.manifest.places.find(({ id }) => id === remedy.place)?.title ?? remedy.place,
     minutes: remedy.minutes,
     how: [...remedy.steps, ...sumsOf(situation, remedy)],
-    cautions: [...shut, ...cautionsOf(rules, remedy)],
+    cautions: [
+      ...unseen.map(({ title }) => say('diagnosis.look-first', { title })),
+      ...shut,
+      ...cautionsOf(rules, remedy),
+    ],
     check: remedy.check,
     undo: remedy.undo,
   };

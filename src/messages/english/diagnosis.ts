@@ -1,5 +1,6 @@
 /** The sentences of the diagnosis that the rule base does not bring. */
 export const DIAGNOSIS_WORDS = {
+  'diagnosis.look-first': 'Ask first, for it may turn out to be something else: {title}.',
   'diagnosis.other': 'Something else in this stage: {stage}',
   'diagnosis.shows': '{title}: {value}',
   'diagnosis.open': 'Not decided yet. Still possible: {causes}.',

@@ -15,7 +15,7 @@ export function Code({ text, caption }: { readonly text: string; readonly captio
     <figure class="code">
       <svg
         viewBox={`0 0 ${size} ${size}`}
-        style={{ '--modules': String(size) }}
+        style={{ '--boxes': `${size / devicePixelRatio}px` }}
         role="img"
         aria-label={caption}
         shape-rendering="crispEdges"
