@@ -48,6 +48,7 @@ export function fault({ story, mends, plain, isSlow = false, make, ...head }: Fa
         ...(plain ? { plain } : {}),
         mend: async () => {
           await undo();
+          await askAnew(lab);
           await settle(lab);
         },
       };
@@ -75,6 +76,14 @@ export async function settle(lab: Lab, isSlow = false): Promise<void> {
   ]);
   const isOnline = await lab.cameraFresh();
   if (isSlow || !isOnline) await pause(Math.max(0, FORGETS_AFTER - (performance.now() - started)));
+}
+
+/** Who had to give himself an address (RFC 3927) goes on asking for one; a device on site has it within a minute. */
+async function askAnew(lab: Lab): Promise<void> {
+  for (const host of ['phone', 'computer'] as const) {
+    const { stdout } = await lab.run(host, ['ip', '-4', '-o', 'addr']);
+    if (stdout.includes('inet 169.254.')) await lab.dhcp(host);
+  }
 }
 
 const pause = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
