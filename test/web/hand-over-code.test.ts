@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import jsQR from 'jsqr';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { browser, FILE } from './browser.js';
+import { linkOf, withFragment } from './arrived-page.js';
+import { browser } from './browser.js';
 import { fragmentWith } from './links.js';
 
 const DEMO = readFileSync('transcripts-demo/01-gateway-of-another-subnet/record.jsonl', 'utf8');
@@ -14,20 +15,6 @@ function note(words: number): string {
   const word = (n: number): string => [3, 7, 11, 17, 23].map((by) => letter((n + 5) * by * by)).join('');
   const text = Array.from({ length: words }, (_, n) => word(n * n)).join(' ');
   return `${JSON.stringify({ at: '2026-11-23T09:00:00Z', type: 'noted', text })}\n`;
-}
-
-async function withFragment(context: BrowserContext, fragment: string): Promise<Page> {
-  const page = await context.newPage();
-  page.setDefaultTimeout(8000);
-  await page.goto(FILE + fragment);
-  return page;
-}
-
-/** The link of the call that is open. */
-async function linkOf(page: Page): Promise<string> {
-  await page.locator('[data-key="g"]').click();
-  await page.getByText('Make the link').click();
-  return page.locator('#link').inputValue();
 }
 
 /** What jsQR, another library than the one that drew it, reads from the pixels on the screen. */

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { resume } from '../../src/cli/begin-or-resume.js';
+import { linkOf, withFragment as openedWith } from './arrived-page.js';
 import { browser, FILE, watch } from './browser.js';
 import { loaded } from './built.js';
 import { fragmentWith, recordIn, withChecksumOf } from './links.js';
@@ -21,19 +22,7 @@ afterEach(async () => {
   await first?.evaluate(() => localStorage.clear());
 });
 
-async function withFragment(fragment: string): Promise<Page> {
-  const page = await context().newPage();
-  page.setDefaultTimeout(8000);
-  await page.goto(FILE + fragment);
-  return page;
-}
-
-/** The link of the call that is open. */
-async function linkOf(page: Page): Promise<string> {
-  await page.locator('[data-key="g"]').click();
-  await page.getByText('Make the link').click();
-  return page.locator('#link').inputValue();
-}
+const withFragment = (fragment: string): Promise<Page> => openedWith(context(), fragment);
 
 async function saved(page: Page): Promise<string> {
   if ((await page.locator('.handing').count()) === 0) await page.locator('[data-key="g"]').click();
