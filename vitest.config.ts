@@ -12,7 +12,6 @@ const ALONE = [
   'test/files/lock-race.test.ts',
   'test/files/record-order.test.ts',
   'test/findings/derive-facts.test.ts',
-  'test/intake/speed.test.ts',
 ];
 
 export default defineConfig({
