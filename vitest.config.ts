@@ -19,9 +19,10 @@ export default defineConfig({
     globalSetup: ['test/setup/build.ts'],
     setupFiles: ['test/setup/seed.ts'],
     pool: 'forks',
-    // Half as many more than there are cores: what waits for a browser or a network leaves its core idle.
-    maxWorkers: Math.ceil(availableParallelism() * 1.5),
-    testTimeout: 30_000,
+    // Twice as many as there are cores: what waits for a browser or a network leaves its core idle.
+    maxWorkers: availableParallelism() * 2,
+    // Ends what hangs, and nothing else: a machine may be three times as slow as another, and busy.
+    testTimeout: 120_000,
     sequence: { sequencer: LongFirst },
     // Most files leave nothing behind, so that they share what they load: to load it for each took a quarter of the time.
     projects: [

@@ -14,6 +14,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { createRecord, readRecord, resumeRecord } from '../../src/files/record.js';
+import { bestMilliseconds } from '../timing/times-as-long.js';
 import { anyEvent, faultFrom, HEADER, lineOf, note, ONE_OF_EACH, WHYDARK } from './sample.js';
 import { temporaryFolder } from './temporary.js';
 
@@ -210,7 +211,6 @@ test('refuses to write what would read back as another answer', () => {
 
 test('opens 10,000 events in well under a second', () => {
   const path = kept(...Array.from({ length: 10_000 }, (_, index) => ONE_OF_EACH[index % 10] ?? note('')));
-  const start = performance.now();
-  expect(readRecord(path, WHYDARK).events).toHaveLength(10_000);
-  expect(performance.now() - start).toBeLessThan(500);
+  const open = (): void => expect(readRecord(path, WHYDARK).events).toHaveLength(10_000);
+  expect(bestMilliseconds(open, 500)).toBeLessThan(500);
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { withoutSecrets } from '../../src/intake/secrets.js';
+import { bestMilliseconds } from '../timing/times-as-long.js';
 
 function kept(text: string): string {
   return withoutSecrets(text).text;
@@ -197,7 +198,5 @@ test.each([
   'search  ',
 ])('two megabytes of %j take no longer than they should', (piece) => {
   const text = piece.repeat(Math.ceil(2_000_000 / piece.length));
-  const before = performance.now();
-  withoutSecrets(text);
-  expect(performance.now() - before).toBeLessThan(6000);
+  expect(bestMilliseconds(() => withoutSecrets(text), 6000)).toBeLessThan(6000);
 });

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readPaste } from '../../src/intake/paste.js';
+import { timesAsLong } from '../timing/times-as-long.js';
+import { yardsOf } from '../timing/yards.js';
 import { EVERY_SAMPLE } from './every-sample.js';
 
 const MEGABYTE = 1_000_000;
@@ -9,54 +11,10 @@ function filled(piece: string, bytes: number): string {
   return piece.repeat(Math.ceil(bytes / new TextEncoder().encode(piece).length));
 }
 
-/** Milliseconds that something takes, of the wall's clock or the processor's, whichever shows less. */
-function millisecondsOf(work: () => void): number {
-  const [wall, used] = [performance.now(), process.cpuUsage()];
-  work();
-  const { user, system } = process.cpuUsage(used);
-  return Math.min(performance.now() - wall, (user + system) / 1000);
+function yardsToPaste(text: string, most: number): number {
+  return yardsOf(() => readPaste(text), most);
 }
 
-const LINE = 'eth0: inet 172.23.40.57/24 brd 172.23.40.255 scope global, 3 of 5 seen';
-const YARD = filled(`${LINE}\n`, 500_000);
-
-/** What any reader of lines has to do with half a megabyte: letters made alike, words found, a record written. */
-function readAYard(): number {
-  let written = 0;
-  for (const line of YARD.split('\n')) {
-    const words =
-      line
-        .normalize('NFKD')
-        .toLowerCase()
-        .match(/\p{L}+|(?:\d{1,3}\.){3}\d{1,3}/gu) ?? [];
-    written += JSON.stringify({ line, words }).length;
-  }
-  return written;
-}
-
-/**
- * How many times as long one thing takes as another. Machines differ and are busy, by a factor of two and more, so that
- * a time alone tells little: both are measured in turn, and each counts by its best of some tries.
- */
-function timesAsLong(work: () => void, other: () => void, isEnough: (times: number) => boolean): number {
-  let [best, bestOther] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (let count = 0; count < MOST_TRIES && !isEnough(best / bestOther); count++) {
-    bestOther = Math.min(bestOther, millisecondsOf(other));
-    best = Math.min(best, millisecondsOf(work));
-  }
-  return best / bestOther;
-}
-
-/** How many times as long as a yard the reading of a text takes; no further tries once it is below what it may take. */
-function yardsOf(text: string, most: number): number {
-  return timesAsLong(
-    () => readPaste(text),
-    readAYard,
-    (yards) => yards < most,
-  );
-}
-
-const MOST_TRIES = 4;
 /** So many yards five megabytes may take, and so many a smaller text, that may take more a byte as it starts from cold. */
 const FIVE = 200;
 const SMALL = 150_000;
@@ -169,7 +127,7 @@ describe('five megabytes', () => {
   ])(
     'of %s are read in time',
     (_, text) => {
-      expect(yardsOf(filled(text, 5 * MEGABYTE), FIVE)).toBeLessThan(FIVE);
+      expect(yardsToPaste(filled(text, 5 * MEGABYTE), FIVE)).toBeLessThan(FIVE);
     },
     120_000,
   );
@@ -204,7 +162,7 @@ describe('a hundred and fifty kilobytes', () => {
   test.each(FOLDERS)(
     'of samples for %s',
     (folder) => {
-      expect(yardsOf(filled(samplesIn(folder), SMALL), SMALL_MOST)).toBeLessThan(SMALL_MOST);
+      expect(yardsToPaste(filled(samplesIn(folder), SMALL), SMALL_MOST)).toBeLessThan(SMALL_MOST);
     },
     60_000,
   );
@@ -212,7 +170,7 @@ describe('a hundred and fifty kilobytes', () => {
   test.each(DENSE)(
     'of %j',
     (piece) => {
-      expect(yardsOf(filled(piece, SMALL), SMALL_MOST)).toBeLessThan(SMALL_MOST);
+      expect(yardsToPaste(filled(piece, SMALL), SMALL_MOST)).toBeLessThan(SMALL_MOST);
     },
     60_000,
   );
@@ -222,7 +180,7 @@ test('many adapters of many names, with as many routes, are joined in time', () 
   const pair = (_: unknown, at: number): string =>
     `default via 172.23.${at % 256}.1 dev eth${at}\n${at}: eth${at}: <UP,LOWER_UP> mtu 1500\n    inet 172.23.40.57/24 scope global eth${at}`;
   const text = Array.from({ length: 20_000 }, pair).join('\n');
-  expect(yardsOf(text, FIVE)).toBeLessThan(FIVE);
+  expect(yardsToPaste(text, FIVE)).toBeLessThan(FIVE);
 }, 60_000);
 
 test('one adapter told of again and again is joined in time', () => {
@@ -230,5 +188,5 @@ test('one adapter told of again and again is joined in time', () => {
     'eth0: flags=4163<UP,RUNNING> mtu 1500\n    inet6 fe80::1 prefixlen 64\n\nnothing of it\n\n'.repeat(
       20_000,
     );
-  expect(yardsOf(text, FIVE)).toBeLessThan(FIVE);
+  expect(yardsToPaste(text, FIVE)).toBeLessThan(FIVE);
 }, 60_000);

@@ -191,6 +191,14 @@ export const BROKEN_SUMS: readonly Broken[] = [
     faults: [`error ${MANIFEST} /places/0/within/1 rules.no-such-place`],
   },
   {
+    name: 'a way to a place that lies within another',
+    changes: [{ file: MANIFEST, at: '/places/2/within', value: ['site'] }],
+    faults: [
+      `error ${MANIFEST} /ways/0 rules.way-of-within`,
+      `error ${MANIFEST} /ways/1 rules.way-of-within`,
+    ],
+  },
+  {
     name: 'a way from a place to itself',
     changes: [{ file: MANIFEST, at: '/ways/2', value: { from: 'site', to: 'site', minutes: 1 } }],
     faults: [`error ${MANIFEST} /ways/2 rules.way-to-itself`],

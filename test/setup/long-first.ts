@@ -3,6 +3,8 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** What takes longest, longest first: begun last, one of them keeps a single core busy for minutes. */
 const LONG = [
   'rules/rehearsed',
+  'web/demo-calls',
+  'web/demo-calls-second-half',
   'lab/run/run',
   'intake/speed',
   'nothing-lost/kill',

@@ -25,7 +25,7 @@ export function isTriedForItsFaults(
   );
 }
 
-/** Whether a question is asked in at least one of so many calls for each remedy behind whose gate it stands. */
+/** Whether a question is asked in at least one of so many calls for each remedy before which it is to be asked. */
 export async function isAskedAtAGate(
   rules: RuleBase,
   digest: string,
@@ -33,8 +33,8 @@ export async function isAskedAtAGate(
   calls: number,
 ): Promise<boolean> {
   for (const remedy of rules.remedies) {
-    const gate = remedy.gate ? mentions(remedy.gate.condition) : [];
-    if (!gate.some((id) => questionsBehind(rules, id).includes(question))) continue;
+    const before = [...(remedy.gate ? mentions(remedy.gate.condition) : []), ...(remedy.askBefore ?? [])];
+    if (!before.some((id) => questionsBehind(rules, id).includes(question))) continue;
     if (await isSeen(rules, digest, remedy, calls, ({ asked }) => asked.includes(question))) return true;
   }
   return false;

@@ -92,6 +92,8 @@ export const RULES_WORDS = {
   'rules.facts-cycle':
     'These facts are worked out from each other: {cycle}. Break the ring in one of their inputs.',
   'rules.way-missing': 'The way from {from} to {to} is missing. Add it with its minutes.',
+  'rules.way-of-within':
+    'What is done at {place} is done at one of the places it lies within, so nobody walks there. Take this way out.',
   'rules.way-to-itself': 'This way leads from {place} to itself. Take it out.',
   'rules.opening-twice':
     'Another question has the opening number {opening}. Give each question its own number.',

@@ -16,6 +16,7 @@ export function checkManifest(draft: Draft, known: Known): readonly RuleFault[] 
   const between = places
     .filter(({ id, within }) => !NOWHERE.has(id) && within === undefined)
     .map(({ id }) => id);
+  const within = new Set(places.filter((place) => place.within !== undefined).map(({ id }) => id));
   const given = new Set(ways.map(({ from, to }) => `${from} ${to}`));
   const missing = between.flatMap((from) =>
     between.filter((to) => to !== from && !given.has(`${from} ${to}`)).map((to) => ({ from, to })),
@@ -40,6 +41,9 @@ export function checkManifest(draft: Draft, known: Known): readonly RuleFault[] 
       ...(from === to
         ? [error(file, pointer('ways', i), { id: 'rules.way-to-itself', with: { place: from } })]
         : []),
+      ...[from, to]
+        .filter((place) => within.has(place))
+        .map((place) => error(file, pointer('ways', i), { id: 'rules.way-of-within', with: { place } })),
     ]),
     ...repeated(ways, ({ from, to }) => `${from} ${to}`).map((i) =>
       error(file, pointer('ways', i), { id: 'rules.twice-in-list' }),

@@ -76,9 +76,10 @@ function differing(was: unknown, is: unknown, path: readonly string[]): readonly
   if (canonicalJson(was ?? null) === canonicalJson(is ?? null)) return [];
   const [before, after] = [partsOf(was), partsOf(is)];
   if (!before || !after) return [path];
-  return [...new Set([...before.keys(), ...after.keys()])]
-    .filter((name) => name !== '$schema')
-    .flatMap((name) => differing(before.get(name), after.get(name), [...path, name]));
+  const names = [...new Set([...before.keys(), ...after.keys()])].filter((name) => name !== '$schema');
+  const within = names.flatMap((name) => differing(before.get(name), after.get(name), [...path, name]));
+  // Equal part by part, and yet not the same: they stand in another order.
+  return within.length === 0 && Array.isArray(was) ? [path] : within;
 }
 
 function partsOf(value: unknown): ReadonlyMap<string, unknown> | undefined {

@@ -171,6 +171,17 @@ describe('a question that is only asked before a rare remedy', () => {
     expect(await isAskedAtAGate(rules, digest, 'new-camera-count', 120)).toBe(true);
   });
 
+  it('is asked where the remedy has no gate, but wants it looked at first', async () => {
+    const looksFirst = rules.remedies.map((one) => {
+      if (one.id !== 'one-by-one-address') return one;
+      const { gate, ...others } = one;
+      expect(gate).toBeDefined();
+      return { ...others, askBefore: ['new-camera-count'] };
+    });
+    const changed = { ...rules, remedies: looksFirst };
+    expect(await isAskedAtAGate(changed, 'looks first', 'new-camera-count', 120)).toBe(true);
+  });
+
   it('is found out where it stands behind no gate, or none can open', async () => {
     expect(await isAskedAtAGate(rules, digest, 'wifi-bars', 120)).toBe(false);
     const shut = rules.remedies.map((one) =>

@@ -7,6 +7,7 @@ import type { Adapter } from '../../../src/intake/seen.js';
 import { showAddress } from '../../../src/values/address.js';
 import { showAddress6 } from '../../../src/values/address6.js';
 import { showMask } from '../../../src/values/mask.js';
+import { bestMilliseconds } from '../../timing/times-as-long.js';
 
 interface Sample {
   readonly name: string;
@@ -130,7 +131,5 @@ test.each([
   '1.1.1.',
 ])('two megabytes of %j take no longer than they should', (piece) => {
   const text = piece.repeat(Math.ceil(2_000_000 / piece.length));
-  const before = performance.now();
-  read(text, [retyped]);
-  expect(performance.now() - before).toBeLessThan(10_000);
+  expect(bestMilliseconds(() => read(text, [retyped]), 10_000)).toBeLessThan(10_000);
 });

@@ -106,6 +106,14 @@ describe('what changed between two rule bases', () => {
     expect(needed(over)).toBe(step);
   });
 
+  it('sees that the same ids stand in another order', () => {
+    const asking = (...askBefore: readonly string[]) =>
+      ruleBase({ ...OLD, remedies: [remedy('out', { askBefore })] });
+    const [change, ...others] = changesBetween(asking('look', 'listen'), asking('listen', 'look'));
+    expect(others).toEqual([]);
+    expect(fields(change)).toEqual({ reworded: [], reweighed: [], rewired: ['askBefore'] });
+  });
+
   it('wants the first number raised for a record or a value that is gone, the second for one that came', () => {
     expect(needed({ causes: [] })).toBe('major');
     expect(needed({ causes: [...OLD.causes, cause('in')] })).toBe('minor');
