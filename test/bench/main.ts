@@ -16,7 +16,7 @@ import { engineTime, stepTimes } from './speed/step-time.js';
 import { copiesOf } from './speed/ten-fold.js';
 import { tableOf } from './table.js';
 
-/** How many of each, so that the whole stays under four minutes on two cores. */
+/** How many of each: more would tell little more, and the whole takes minutes as it is. */
 const MODELS = 200;
 const CALLS = Number(process.env.WHYDARK_BENCH_CALLS ?? 1000);
 const SEED = 20261125;
