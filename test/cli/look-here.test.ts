@@ -112,7 +112,14 @@ describe('looking at this computer', () => {
 
   it('asks for the camera where nobody gave it, and takes the one that answers the call', async () => {
     const found = [
-      { endpoint: 'urn:uuid:1', types: [], names: ['North Gate'], addresses: [camera], from: camera },
+      {
+        endpoint: 'urn:uuid:1',
+        relatesTo: 'urn:uuid:2',
+        types: [],
+        names: ['North Gate'],
+        addresses: [camera],
+        from: camera,
+      },
     ];
     const { eyes } = computer({ found });
     const { paste, given, told } = await look(eyes, ['read', 'search'], {});

@@ -74,7 +74,7 @@ async function give(page: Page, call: Call, id: string, given: RawAnswer): Promi
   if (given === null) return command(page, 't');
   const question = call.rules.questions.find((one) => one.id === id);
   const parsed = question && parseAnswer(question, given);
-  if (!parsed?.ok) throw new Error(`${id}: not an answer`);
+  if (!question || !parsed?.ok) throw new Error(`${id}: not an answer`);
   const { value } = parsed;
   const shape = question.answer;
   const choices = 'choices' in shape ? shape.choices.map((one) => one.id) : [];

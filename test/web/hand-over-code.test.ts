@@ -36,8 +36,7 @@ async function scanned(page: Page): Promise<string | undefined> {
     return { width: canvas.width, height: canvas.height, pixels: btoa(text) };
   }, png.toString('base64'));
   await blank.close();
-  const read = (jsQR as unknown as { default?: typeof jsQR }).default ?? jsQR;
-  return read(new Uint8ClampedArray(Buffer.from(pixels, 'base64')), width, height)?.data;
+  return jsQR.default(new Uint8ClampedArray(Buffer.from(pixels, 'base64')), width, height)?.data;
 }
 
 // A phone has two pixels or more where the page counts one.

@@ -10,7 +10,7 @@ export function copiesOf(rules: RuleBase, times: number): RuleBase {
   const copies = Array.from({ length: times }, (_, at) =>
     at === 0 ? rules : renamed(rules, ids, `-copy-${at}`),
   );
-  const parts = KINDS.map((kind) => [kind, copies.flatMap((copy) => copy[kind])]);
+  const parts = KINDS.map((kind) => [kind, copies.flatMap((copy): readonly unknown[] => copy[kind])]);
   return { ...rules, ...Object.fromEntries(parts) };
 }
 
