@@ -55,10 +55,11 @@ function westernOf(bytes: Uint8Array): string {
 }
 
 function decoded(bytes: Uint8Array, page: CodePage): string {
-  const codes = Array.from({ length: 256 }, (_, byte) => characterOf(byte, page).charCodeAt(0));
+  const codes = Uint16Array.from({ length: 256 }, (_, byte) => characterOf(byte, page).charCodeAt(0));
   const pieces: string[] = [];
   for (let from = 0; from < bytes.length; from += LOOKED_AT) {
-    const piece = Array.from(bytes.subarray(from, from + LOOKED_AT), (byte) => codes[byte] ?? byte);
+    const piece = Uint16Array.from(bytes.subarray(from, from + LOOKED_AT));
+    for (let at = 0; at < piece.length; at++) piece[at] = codes[piece[at] ?? 0] ?? 0;
     pieces.push(String.fromCharCode(...piece));
   }
   return pieces.join('');

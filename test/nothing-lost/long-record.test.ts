@@ -6,6 +6,7 @@ import { replay } from '../../src/call/call.js';
 import { type CallEvent, type CallHeader, RECORD_FORMAT } from '../../src/call/events.js';
 import { VERSION } from '../../src/call/version.js';
 import { readRecord } from '../../src/files/record.js';
+import { yardNow } from '../timing/yards.js';
 
 const rules = JSON.parse(readFileSync('dist/rules.json', 'utf8'));
 const digest = readFileSync('dist/rules.digest', 'utf8').trim();
@@ -46,5 +47,7 @@ it('opens a record of ten thousand events in under a second', async () => {
   await open();
   const times = [await open(), await open(), await open()];
   rmSync(folder, { recursive: true });
-  expect(Math.min(...times), `${times.map(Math.round).join(', ')} ms`).toBeLessThan(1000);
+  // Fifty yards are a second, or less, where this was written; 12 to 14 were measured.
+  const yard = yardNow();
+  expect(Math.min(...times) / yard, `${times.map(Math.round).join(', ')} ms`).toBeLessThan(50);
 });

@@ -1,4 +1,4 @@
-import { timesAsLong } from './times-as-long.js';
+import { bestMilliseconds, timesAsLong } from './times-as-long.js';
 
 const LINE = 'eth0: inet 172.23.40.57/24 brd 172.23.40.255 scope global, 3 of 5 seen\n';
 const YARD = LINE.repeat(Math.ceil(500_000 / LINE.length));
@@ -9,6 +9,11 @@ const YARD = LINE.repeat(Math.ceil(500_000 / LINE.length));
  */
 export function yardsOf(reading: () => void, most: number): number {
   return timesAsLong(reading, readAYard, (yards) => yards < most);
+}
+
+/** Milliseconds that a yard takes now, at its best of some tries: for what is awaited, and so measured by itself. */
+export function yardNow(): number {
+  return bestMilliseconds(readAYard, 0);
 }
 
 function readAYard(): number {
