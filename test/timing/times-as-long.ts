@@ -18,6 +18,22 @@ export function timesAsLong(
   return best / bestOther;
 }
 
+/** The same for work that is awaited. */
+export async function timesAsLongAwaited(
+  work: () => Promise<unknown>,
+  other: () => void,
+  isEnough: (times: number) => boolean,
+): Promise<number> {
+  let [best, bestOther] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let count = 0; count < MOST_TRIES && !isEnough(best / bestOther); count++) {
+    bestOther = Math.min(bestOther, millisecondsOf(other));
+    const stop = clock();
+    await work();
+    best = Math.min(best, stop());
+  }
+  return best / bestOther;
+}
+
 /**
  * Milliseconds that something takes at its best of some tries, of which there are no more once it took less than `most`:
  * a pause of the machine is not the work's.
@@ -29,10 +45,17 @@ export function bestMilliseconds(work: () => void, most: number): number {
   return best;
 }
 
-/** Milliseconds that something takes, of the wall's clock or the processor's, whichever shows less. */
 function millisecondsOf(work: () => void): number {
-  const [wall, used] = [performance.now(), process.cpuUsage()];
+  const stop = clock();
   work();
-  const { user, system } = process.cpuUsage(used);
-  return Math.min(performance.now() - wall, (user + system) / 1000);
+  return stop();
+}
+
+/** Gives the milliseconds since then, of the wall's clock or the processor's, whichever shows less. */
+function clock(): () => number {
+  const [wall, used] = [performance.now(), process.cpuUsage()];
+  return () => {
+    const { user, system } = process.cpuUsage(used);
+    return Math.min(performance.now() - wall, (user + system) / 1000);
+  };
 }

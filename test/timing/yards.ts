@@ -1,4 +1,4 @@
-import { bestMilliseconds, timesAsLong } from './times-as-long.js';
+import { timesAsLong, timesAsLongAwaited } from './times-as-long.js';
 
 const LINE = 'eth0: inet 172.23.40.57/24 brd 172.23.40.255 scope global, 3 of 5 seen\n';
 const YARD = LINE.repeat(Math.ceil(500_000 / LINE.length));
@@ -11,9 +11,9 @@ export function yardsOf(reading: () => void, most: number): number {
   return timesAsLong(reading, readAYard, (yards) => yards < most);
 }
 
-/** Milliseconds that a yard takes now, at its best of some tries: for what is awaited, and so measured by itself. */
-export function yardNow(): number {
-  return bestMilliseconds(readAYard, 0);
+/** The same for a reading that is awaited. */
+export function yardsAwaited(reading: () => Promise<unknown>, most: number): Promise<number> {
+  return timesAsLongAwaited(reading, readAYard, (yards) => yards < most);
 }
 
 function readAYard(): number {
