@@ -3,6 +3,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** What takes longest, longest first: begun last, one of them keeps a single core busy for minutes. */
 const LONG = [
   'rules/rehearsed',
+  'cases/cases',
   'web/demo-calls',
   'web/demo-calls-second-half',
   'lab/run/run',
@@ -10,6 +11,8 @@ const LONG = [
   'nothing-lost/kill',
   'bench/calls/run',
   'lab/faults/faults',
+  'call/rehearsal/rehearsal',
+  'web/axe',
 ];
 
 /** The usual order, with the long files before it; a new machine remembers no durations. */
