@@ -6,7 +6,7 @@ import { questionsBehind } from '../../steps/open-questions.js';
 import { worthAsking } from '../../steps/orders.js';
 import type { Call } from '../call.js';
 import { rehearse } from './rehearse.js';
-import { isAskedAtAGate, isAskedOfACheck, isTriedForItsFaults } from './tried-for-its-faults.js';
+import { isAskedBeforeATry, isAskedOfACheck, isTriedForItsFaults } from './tried-for-its-faults.js';
 
 /** Share of wrong answers, and of those that nobody can tell, as the design takes callers to be. */
 const WRONG = 0.05;
@@ -91,7 +91,7 @@ async function byTheirFaults(
   }
   for (const question of [...notAsked]) {
     const isAsked =
-      (await isAskedAtAGate(rules, digest, question, CALLS_OF_ITS_OWN)) ||
+      (await isAskedBeforeATry(rules, digest, question, CALLS_OF_ITS_OWN)) ||
       (await isAskedOfACheck(rules, digest, question, CALLS_OF_ITS_OWN));
     if (isAsked) notAsked.delete(question);
   }

@@ -26,7 +26,7 @@ export function isTriedForItsFaults(
 }
 
 /** Whether a question is asked in at least one of so many calls for each remedy before which it is to be asked. */
-export async function isAskedAtAGate(
+export async function isAskedBeforeATry(
   rules: RuleBase,
   digest: string,
   question: QuestionId,

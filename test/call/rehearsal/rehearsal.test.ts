@@ -8,7 +8,7 @@ import { inventCaller } from '../../../src/call/rehearsal/invent-caller.js';
 import { rehearse } from '../../../src/call/rehearsal/rehearse.js';
 import { tellingsOf } from '../../../src/call/rehearsal/tellings.js';
 import {
-  isAskedAtAGate,
+  isAskedBeforeATry,
   isAskedOfACheck,
   isTriedForItsFaults,
 } from '../../../src/call/rehearsal/tried-for-its-faults.js';
@@ -168,7 +168,7 @@ describe('a rare remedy', () => {
 
 describe('a question that is only asked before a rare remedy', () => {
   it('is asked in some call with what that remedy mends', async () => {
-    expect(await isAskedAtAGate(rules, digest, 'new-camera-count', 120)).toBe(true);
+    expect(await isAskedBeforeATry(rules, digest, 'new-camera-count', 120)).toBe(true);
   });
 
   it('is asked where the remedy has no gate, but wants it looked at first', async () => {
@@ -179,15 +179,17 @@ describe('a question that is only asked before a rare remedy', () => {
       return { ...others, askBefore: ['new-camera-count'] };
     });
     const changed = { ...rules, remedies: looksFirst };
-    expect(await isAskedAtAGate(changed, 'looks first', 'new-camera-count', 120)).toBe(true);
+    expect(await isAskedBeforeATry(changed, 'looks first', 'new-camera-count', 120)).toBe(true);
   });
 
   it('is found out where it stands behind no gate, or none can open', async () => {
-    expect(await isAskedAtAGate(rules, digest, 'wifi-bars', 120)).toBe(false);
+    expect(await isAskedBeforeATry(rules, digest, 'wifi-bars', 120)).toBe(false);
     const shut = rules.remedies.map((one) =>
       one.id === 'one-by-one-address' ? { ...one, needs: ['no-such'] } : one,
     );
-    expect(await isAskedAtAGate({ ...rules, remedies: shut }, 'changed', 'new-camera-count', 6)).toBe(false);
+    expect(await isAskedBeforeATry({ ...rules, remedies: shut }, 'changed', 'new-camera-count', 6)).toBe(
+      false,
+    );
   });
 });
 
