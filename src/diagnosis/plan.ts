@@ -1,6 +1,7 @@
 import { holds } from '../findings/holds.js';
 import { inWords, say } from '../messages/say.js';
 import type { FactId, Remedy, RuleBase } from '../rulebase/records.js';
+import { askedBefore } from '../steps/open-remedies.js';
 import { repairOrder, visitOrder } from '../steps/orders.js';
 import type { Situation } from '../steps/situation.js';
 import type { Diagnosis, PlannedStep } from './diagnosis.js';
@@ -12,9 +13,9 @@ export function planOf(situation: Situation): readonly PlannedStep[] {
 
 /** A remedy in words. What its gate asks for stands with the cautions until the gate is known to be open. */
 export function plannedStep(situation: Situation, remedy: Remedy): PlannedStep {
-  const { rules, settled, answers } = situation;
+  const { rules, settled } = situation;
   const { gate, askBefore = [] } = remedy;
-  const unseen = rules.questions.filter(({ id }) => askBefore.includes(id) && !answers.has(id));
+  const unseen = askedBefore(situation, remedy).filter(({ id }) => askBefore.includes(id));
   const shut = gate && holds(gate.condition, settled.facts) !== true ? [gate.why] : [];
   return {
     remedy: remedy.id,

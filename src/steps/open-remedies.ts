@@ -43,6 +43,6 @@ function gateQuestions(situation: Situation, remedy: Remedy): readonly Question[
 }
 
 /** What is looked at first, as far as it can be told. Its minutes are no price of the try: they are paid for by what they tell. */
-function askedBefore(situation: Situation, { askBefore = [] }: Remedy): readonly Question[] {
-  return askBefore.flatMap((id) => groupFor(situation, [id]) ?? []);
+export function askedBefore(situation: Situation, { askBefore = [] }: Remedy): readonly Question[] {
+  return [...new Set(askBefore.flatMap((id) => groupFor(situation, [id]) ?? []))];
 }
